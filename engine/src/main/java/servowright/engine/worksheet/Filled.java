@@ -1,0 +1,194 @@
+package servowright.engine.worksheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import servowright.engine.known.Known;
+import servowright.engine.known.Origin;
+import servowright.engine.known.Place;
+import servowright.engine.known.Problem;
+import servowright.engine.known.Source;
+import servowright.engine.quantity.ParsedQuantity;
+import servowright.engine.quantity.ParsedQuantity.Malformed;
+import servowright.engine.quantity.QuantityText;
+import servowright.engine.quantity.Spelling;
+import servowright.engine.quantity.Stated;
+
+/** A worksheet's inputs as typed, checked against its declaration: ready to compute, or every problem at once. */
+public sealed interface Filled {
+    /** Inputs that can be computed with. */
+    record Ready(Inputs inputs) implements Filled {}
+
+    /** Inputs that cannot, with all reasons. */
+    record Refused(List<Problem> problems) implements Filled {
+        public Refused {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * Checks what was typed.
+     *
+     * @param given per input name what was typed, in order; unknown names become problems
+     */
+    static Filled of(Declaration declaration, Map<String, List<String>> given) {
+        return new Check(declaration).fill(given);
+    }
+
+    /** One check of one set of inputs. */
+    final class Check {
+        private final Declaration declaration;
+        private final List<Problem> problems = new ArrayList<>();
+
+        private Check(Declaration declaration) {
+            this.declaration = declaration;
+        }
+
+        private Filled fill(Map<String, List<String>> given) {
+            given.keySet().stream()
+                    .filter(name -> declaration.input(name).isEmpty())
+                    .forEach(this::unknown);
+            Map<String, List<Inputs.Value>> values = new LinkedHashMap<>();
+            for (Input input : declaration.inputs()) {
+                List<String> texts = given.getOrDefault(input.name(), fallback(input));
+                List<Inputs.Value> read = new ArrayList<>();
+                if (texts.size() > 1 && !input.several()) {
+                    add(Problem.Kind.CONTRADICTION, input, texts.get(1), "it is given twice", "Give it once.");
+                }
+                for (int i = 0; i < texts.size(); i++) {
+                    value(input, texts.get(i), i).ifPresent(read::add);
+                }
+                if (!read.isEmpty()) {
+                    values.put(input.name(), List.copyOf(read));
+                }
+            }
+            return problems.isEmpty() ? new Ready(new Inputs(values)) : new Refused(problems);
+        }
+
+        private static List<String> fallback(Input input) {
+            return input.fallback().isEmpty() ? List.of() : List.of(input.fallback());
+        }
+
+        private Optional<Inputs.Value> value(Input input, String text, int index) {
+            if (input.kind() == Input.Kind.CHOICE) {
+                return choice(input, text);
+            }
+            ParsedQuantity parsed = QuantityText.parse(text);
+            if (parsed instanceof Malformed m) {
+                add(Problem.Kind.NOT_A_QUANTITY, input, text, quoted(text) + ": " + m.reason(), sentence(m.remedy()));
+                return Optional.empty();
+            }
+            Stated stated = (Stated) parsed;
+            if (!suits(input, text, stated)) {
+                return Optional.empty();
+            }
+            String place = input.name() + (index > 0 ? " (" + (index + 1) + ")" : "");
+            return Optional.of(new Inputs.Value(text, Optional.of(stated), Optional.of(known(stated, place))));
+        }
+
+        private boolean suits(Input input, String text, Stated stated) {
+            int before = problems.size();
+            if (!input.allowed().contains(stated.dimension())) {
+                add(
+                        Problem.Kind.WRONG_UNIT,
+                        input,
+                        text,
+                        quoted(text) + " measures something else than " + input.meaning(),
+                        "Write it like " + input.example() + ".");
+            } else if (input.kind() == Input.Kind.WHOLE_NUMBER
+                    && stated.nominal().si() != Math.rint(stated.nominal().si())) {
+                add(Problem.Kind.OUT_OF_RANGE, input, text, quoted(text) + " is no whole number", "");
+            } else if (input.range().filter(r -> outside(r, stated)).isPresent()) {
+                Input.Range r = input.range().get();
+                String allowed = inUnit(r.least().si(), stated) + " to "
+                        + inUnit(r.most().si(), stated);
+                problems.add(new Problem(
+                        Problem.Kind.OUT_OF_RANGE,
+                        place(input),
+                        text,
+                        quoted(text) + " lies outside " + allowed,
+                        allowed,
+                        "Check the unit."));
+            }
+            stated.unknownQualifiers()
+                    .forEach(q -> add(
+                            Problem.Kind.NOT_ALLOWED_HERE,
+                            input,
+                            q,
+                            "[" + q + "] is no basis known here",
+                            "Known are line peak, line rms, phase peak, phase rms, six-step, q axis, two terminals,"
+                                    + " one against two, phase."));
+            return problems.size() == before;
+        }
+
+        private static boolean outside(Input.Range range, Stated stated) {
+            return range.least().dimension().equals(stated.dimension())
+                    && !(stated.lower().si() >= range.least().si()
+                            && stated.upper().si() <= range.most().si());
+        }
+
+        private static String inUnit(double si, Stated stated) {
+            double number = stated.unit().fromSi(si);
+            String digits = number == Math.rint(number) && Math.abs(number) < 1e7
+                    ? String.valueOf((long) number)
+                    : String.valueOf((float) number);
+            return (digits + " " + stated.unit().symbol()).strip();
+        }
+
+        private Optional<Inputs.Value> choice(Input input, String text) {
+            if (input.choices().contains(text.strip())) {
+                return Optional.of(new Inputs.Value(text.strip(), Optional.empty(), Optional.empty()));
+            }
+            String near = Spelling.nearest(text, input.choices())
+                    .map(n -> " Nearest: " + n + ".")
+                    .orElse("");
+            add(
+                    Problem.Kind.UNKNOWN_NAME,
+                    input,
+                    text,
+                    quoted(text) + " is not one of " + String.join(", ", input.choices()),
+                    near.strip());
+            return Optional.empty();
+        }
+
+        private void unknown(String name) {
+            List<String> names = declaration.inputs().stream().map(Input::name).toList();
+            String remedy = Spelling.nearest(name, names)
+                    .map(n -> "Nearest: " + n + ".")
+                    .orElse("Known: " + String.join(", ", names) + ".");
+            problems.add(new Problem(
+                    Problem.Kind.UNKNOWN_KEY,
+                    new Place(declaration.name(), 0, name),
+                    name,
+                    "this input is not known",
+                    String.join(", ", names),
+                    remedy));
+        }
+
+        private void add(Problem.Kind kind, Input input, String given, String statement, String remedy) {
+            problems.add(new Problem(kind, place(input), given, statement, input.example(), remedy));
+        }
+
+        private Place place(Input input) {
+            return new Place(declaration.name(), 0, input.name());
+        }
+
+        private static Known known(Stated stated, String from) {
+            double u = stated.spread() == Stated.Spread.TOLERANCE
+                    ? (stated.upper().si() - stated.lower().si()) / 2 / Math.sqrt(3)
+                    : 0;
+            return Known.of(stated.nominal(), u, Source.of("input " + from), Origin.DECLARED, from);
+        }
+
+        private static String quoted(String text) {
+            return text.length() > 60 ? "\"" + text.substring(0, 57) + "...\"" : "\"" + text + "\"";
+        }
+
+        private static String sentence(String text) {
+            String first = text.isEmpty() ? "" : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+            return first.endsWith("?") || first.isEmpty() ? first : first + ".";
+        }
+    }
+}

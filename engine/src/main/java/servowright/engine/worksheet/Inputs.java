@@ -1,0 +1,58 @@
+package servowright.engine.worksheet;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import servowright.engine.known.Known;
+import servowright.engine.quantity.Stated;
+
+/**
+ * Inputs of a worksheet after checking: every value has an allowed dimension and lies in its range.
+ *
+ * @param values per input name, in the order of the declaration; only what was given or has a fallback
+ */
+public record Inputs(Map<String, List<Value>> values) {
+    /**
+     * One value.
+     *
+     * @param text   as it was typed
+     * @param stated the quantity as it was stated; empty for a word
+     * @param known  the quantity with its uncertainty; empty for a word
+     */
+    public record Value(String text, Optional<Stated> stated, Optional<Known> known) {}
+
+    public Inputs {
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    public boolean has(String name) {
+        return values.containsKey(name);
+    }
+
+    /** Every value given for an input; empty when there is none. */
+    public List<Value> all(String name) {
+        return values.getOrDefault(name, List.of());
+    }
+
+    /** The first value given for an input. */
+    public Optional<Value> first(String name) {
+        return all(name).stream().findFirst();
+    }
+
+    /** The figure given for an input. */
+    public Optional<Known> known(String name) {
+        return first(name).flatMap(Value::known);
+    }
+
+    /** The figure as it was stated, with its basis. */
+    public Optional<Stated> stated(String name) {
+        return first(name).flatMap(Value::stated);
+    }
+
+    /** The word chosen for an input. */
+    public Optional<String> choice(String name) {
+        return first(name).map(Value::text);
+    }
+}

@@ -1,0 +1,21 @@
+package servowright.engine.worksheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every worksheet there is. A new one is added here and nowhere else. */
+public final class Worksheets {
+    private static final List<Worksheet> ALL = List.of();
+
+    private Worksheets() {}
+
+    /** All worksheets in the order a person would need them. */
+    public static List<Worksheet> all() {
+        return ALL;
+    }
+
+    /** The worksheet of that name. */
+    public static Optional<Worksheet> named(String name) {
+        return ALL.stream().filter(w -> w.declaration().name().equals(name)).findFirst();
+    }
+}
