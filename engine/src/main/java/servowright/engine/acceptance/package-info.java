@@ -1,0 +1,5 @@
+/** Verdicts: an interval against a limit. */
+@NullMarked
+package servowright.engine.acceptance;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,30 @@
+package servowright.engine.bench;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import servowright.engine.known.Known;
+import servowright.engine.known.Outcome;
+
+/**
+ * A motor with every parameter that could be found.
+ *
+ * @param parameters     one entry for each {@link MotorParameter}
+ * @param contradictions between candidates of one parameter
+ */
+public record IdentifiedMotor(
+        String name, Map<MotorParameter, Parameter> parameters, List<Contradiction> contradictions) {
+    public IdentifiedMotor {
+        parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
+        contradictions = List.copyOf(contradictions);
+    }
+
+    /** The best value of a parameter, or what would give one. */
+    public Outcome<Known> best(MotorParameter what) {
+        Parameter found = parameters.get(what);
+        return found == null
+                ? Outcome.missing(what.words() + " of " + name, "state it in machine.yaml or measure it")
+                : found.best();
+    }
+}

@@ -1,0 +1,30 @@
+package servowright.engine.machine;
+
+import servowright.engine.quantity.Quantity;
+
+/** What can be declared of a bench test as a whole. */
+public enum TestFigure implements Key.Named {
+    SPEED(Key.figure("speed", "speed of the shaft", q(0.01, "rpm"), q(500_000, "rpm"), "410 rpm ± 2 rpm")),
+    MAGNETS_AT(Key.figure("magnets_at", "temperature of the magnets", q(-80, "degC"), q(300, "degC"), "19 degC")),
+    WINDING_AT(Key.figure("winding_at", "temperature of the winding", q(-80, "degC"), q(300, "degC"), "21 degC")),
+    LEADS(Key.figure("leads", "resistance of the leads, to be taken off", q(0, "mohm"), q(100, "ohm"), "12 mohm")),
+    STEP_VOLTAGE(Key.figure("step_voltage", "voltage of the step", q(1, "mV"), q(1000, "V"), "2.0 V ± 1 %")),
+    SHUNT(Key.figure("shunt", "resistance of the shunt in series", q(1, "uohm"), q(10, "kohm"), "0.1 ohm ± 1 %")),
+    SAMPLE_INTERVAL(Key.figure("sample_interval", "time between two samples", q(0.01, "ns"), q(1, "h"), "20 us")),
+    PROBE(Key.figure("probe", "probe factor to multiply by", Quantity.number(0.001), Quantity.number(10_000), "10"));
+
+    private final Key key;
+
+    TestFigure(Key key) {
+        this.key = key;
+    }
+
+    @Override
+    public Key key() {
+        return key;
+    }
+
+    private static Quantity q(double number, String unit) {
+        return Quantity.of(number, unit);
+    }
+}
