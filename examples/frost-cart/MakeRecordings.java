@@ -1,0 +1,183 @@
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.SplittableRandom;
+
+/**
+ * Makes the recordings of the frost cart. The machine, its motors and every figure here are invented; the true values
+ * stand below, so that what the bench finds can be held against them.
+ *
+ * <p>Run with {@code java examples/frost-cart/MakeRecordings.java [folder]}. The same program gives the same bytes.
+ */
+final class MakeRecordings {
+    /** Star-equivalent motor: pole pairs, flux linkage (peak, at 20 degC), harmonics as share of the fundamental. */
+    record Motor(int polePairs, double fluxWeber, double fifth, double seventh) {
+        /** Voltage between two terminals at a time; {@code pair} 0 is A to B, 1 is B to C, 2 is C to A. */
+        double line(double rpm, double magnetDegC, double seconds, int pair) {
+            double electrical = polePairs * rpm * 2 * Math.PI / 60;
+            double weak = 1 - 0.0011 * (magnetDegC - 20);
+            double peak = Math.sqrt(3) * fluxWeber * weak * electrical;
+            double angle = electrical * seconds + 0.7 - pair * Math.copySign(2 * Math.PI / 3, 1);
+            return peak * (Math.sin(angle) + fifth * Math.sin(5 * angle) + seventh * Math.sin(7 * angle));
+        }
+    }
+
+    /** True values. The lift's speed constant is 152.8 rpm/V line peak; its label says 160, which is the six-step figure. */
+    static final Motor HUB = new Motor(10, 13.10e-3, 0.012, -0.006);
+
+    static final Motor WINDER = new Motor(7, 5.155e-3, 0.004, 0.003);
+    static final Motor FLAT = new Motor(11, 6.02e-3, 0.010, 0.002);
+
+    /** Hub winding in the step test: two terminals, winding at 21 degC. */
+    static final double HUB_LOOP_OHM = 0.2388;
+
+    static final double HUB_LOOP_HENRY = 318e-6;
+    static final double SHUNT_OHM = 0.1;
+    static final double LEAD_OHM = 0.006;
+
+    /** Gains of the two oscilloscope channels used: within the ± 2 % that bench.yaml states. */
+    static final double GAIN_ONE = 1.006;
+
+    static final double GAIN_TWO = 0.996;
+    static final double GAIN_THREE = 1.003;
+
+    private final SplittableRandom random = new SplittableRandom(20260214);
+    private final Path folder;
+
+    private MakeRecordings(Path folder) {
+        this.folder = folder;
+    }
+
+    public static void main(String[] args) throws IOException {
+        Path folder = args.length > 0 ? Path.of(args[0]) : Path.of("examples", "frost-cart", "recordings");
+        Files.createDirectories(folder);
+        MakeRecordings make = new MakeRecordings(folder);
+        make.hubSpinOne();
+        make.hubSpinTwo();
+        make.hubSpinThree();
+        make.hubStep();
+        make.lift("lift-spin-1.csv", 612, 18);
+        make.liftTab("lift-spin-2.txt", 1194, 18);
+        make.pan();
+    }
+
+    /** Time in seconds, unit in the name; 2.04 V per step would be too coarse, so 8 bits over ± 12.8 V. */
+    private void hubSpinOne() throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),CH1 (V)\n");
+        for (int i = 0; i < 5000; i++) {
+            double t = -0.02 + i * 20e-6;
+            double v = GAIN_ONE * HUB.line(411.2, 19, t, 0) + hum(t);
+            text.append(f("%.6f,%.2f%n", t, eight(v, 0.1)));
+        }
+        write("hub-spin-1.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** Semicolons, decimal comma, milliseconds, units in a row of their own. */
+    private void hubSpinTwo() throws IOException {
+        StringBuilder text = new StringBuilder("Zeit;Kanal 1;Kanal 2\n(ms);(V);(V)\n\n");
+        for (int i = 0; i < 4000; i++) {
+            double t = i * 50e-6;
+            double a = GAIN_ONE * HUB.line(204.7, 19, t, 0) + hum(t);
+            double b = GAIN_TWO * HUB.line(204.7, 19, t, 1) + hum(t);
+            text.append(f("%.3f;%.3f;%.3f%n", t * 1e3, eight(a, 0.05), eight(b, 0.05)).replace('.', ','));
+        }
+        write("hub-spin-2.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** No time column but start and increment; all three pairs. */
+    private void hubSpinThree() throws IOException {
+        StringBuilder text = new StringBuilder("X,CH1,CH2,CH3,Start,Increment,\n");
+        text.append("Sequence,Volt,Volt,Volt,-1.000000e-02,2.000000e-05,\n");
+        for (int i = 0; i < 3000; i++) {
+            double t = -0.01 + i * 20e-6;
+            text.append(f(
+                    "%d,%.2e,%.2e,%.2e,%n",
+                    i,
+                    eight(GAIN_ONE * HUB.line(615.5, 20, t, 0) + hum(t), 0.2),
+                    eight(GAIN_TWO * HUB.line(615.5, 20, t, 1) + hum(t), 0.2),
+                    eight(GAIN_THREE * HUB.line(615.5, 20, t, 2) + hum(t), 0.2)));
+        }
+        write("hub-spin-3.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** A voltage step on the locked rotor through a shunt: current as shunt voltage, and the applied voltage. */
+    private void hubStep() throws IOException {
+        StringBuilder text = new StringBuilder("# voltage step, rotor held, shunt 0.1 ohm in series\n# Sample rate: 50000 Hz\n\n");
+        text.append("Time (s),Shunt (V),Applied (V)\n");
+        double loop = HUB_LOOP_OHM + SHUNT_OHM + LEAD_OHM;
+        double tau = HUB_LOOP_HENRY / loop;
+        for (int i = 0; i < 1500; i++) {
+            double t = -0.005 + i * 20e-6;
+            double on = t >= 0 ? 1 : 0;
+            double amps = on * 1.0 / loop * (1 - Math.exp(-Math.max(t, 0) / tau));
+            text.append(f(
+                    "%.6f,%.5f,%.3f%n",
+                    t, eight(GAIN_ONE * SHUNT_OHM * amps, 0.0025) + noise(0.0002), eight(GAIN_TWO * on, 0.01)));
+        }
+        write("hub-step.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** Headed by keys and values; one channel. */
+    private void lift(String name, double rpm, double magnetDegC) throws IOException {
+        StringBuilder text = new StringBuilder();
+        text.append("\"Points =\",4000,\n\"Interval (s) =\",2E-5,\n\"Channel\",\"CH 1\"\n");
+        text.append("\"Time (s)\",\"Voltage (V)\"\n");
+        for (int i = 0; i < 4000; i++) {
+            double t = i * 20e-6;
+            double v = GAIN_TWO * WINDER.line(rpm, magnetDegC, t, 0) + hum(t);
+            text.append(f("%.5f,%.3f%n", t, eight(v, 0.04)));
+        }
+        write(name, text, StandardCharsets.UTF_8);
+    }
+
+    /** UTF-16 with tabs. */
+    private void liftTab(String name, double rpm, double magnetDegC) throws IOException {
+        StringBuilder text = new StringBuilder("\uFEFFtime\tvoltage\ns\tV\n");
+        for (int i = 0; i < 3000; i++) {
+            double t = i * 20e-6;
+            double v = GAIN_TWO * WINDER.line(rpm, magnetDegC, t, 1) + hum(t);
+            text.append(f("%.5f\t%.3f%n", t, eight(v, 0.1)));
+        }
+        write(name, text, StandardCharsets.UTF_16LE);
+    }
+
+    /** Millivolts and microseconds in the names. */
+    private void pan() throws IOException {
+        StringBuilder text = new StringBuilder("time (us),CH1 (mV)\n");
+        for (int i = 0; i < 5000; i++) {
+            double t = i * 25e-6;
+            double v = GAIN_ONE * FLAT.line(360.4, 20, t, 0) + hum(t);
+            text.append(f("%.1f,%.0f%n", t * 1e6, 1e3 * eight(v, 0.04)));
+        }
+        write("pan-spin-1.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** Mains hum that a long probe lead picks up, and noise. */
+    private double hum(double seconds) {
+        return 0.03 * Math.sin(2 * Math.PI * 50 * seconds + 1.1) + noise(0.02);
+    }
+
+    /** An eight-bit converter with the given step. */
+    private static double eight(double volt, double step) {
+        return Math.max(-128, Math.min(127, Math.rint(volt / step))) * step;
+    }
+
+    private double noise(double sigma) {
+        double sum = 0;
+        for (int k = 0; k < 12; k++) {
+            sum += random.nextDouble() - 0.5;
+        }
+        return sigma * sum;
+    }
+
+    private static String f(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values).replace("\r\n", "\n");
+    }
+
+    private void write(String name, StringBuilder text, Charset charset) throws IOException {
+        Files.write(folder.resolve(name), text.toString().getBytes(charset));
+    }
+}
