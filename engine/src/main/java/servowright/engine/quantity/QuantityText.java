@@ -26,7 +26,7 @@ public final class QuantityText {
     private static final Pattern RANGE =
             Pattern.compile("^(" + NUMBER + ")\\s*([^\\d+.,\\-±]*?)\\s*\\.\\.\\s*(" + NUMBER + ")\\s*(.*)$");
     private static final Pattern PLUS_MINUS =
-            Pattern.compile("^(" + NUMBER + ")\\s*([^±(+]*?)\\s*±\\s*(" + NUMBER + ")\\s*(.*)$");
+            Pattern.compile("^(" + NUMBER + ")\\s*((?:[^±(+]|\\([^±()+]*\\))*?)\\s*±\\s*(" + NUMBER + ")\\s*(.*)$");
     private static final Pattern TWO_SIDED = Pattern.compile("^(" + NUMBER + ")\\s*([^±(+]*?)\\s*\\(?\\s*\\+\\s*("
             + NUMBER + ")\\s*/\\s*-\\s*(" + NUMBER + ")\\s*\\)?\\s*([^)]*)\\)?$");
     private static final Pattern PLAIN = Pattern.compile("^(" + NUMBER + ")\\s*(.*)$");

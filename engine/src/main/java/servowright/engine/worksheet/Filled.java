@@ -28,8 +28,18 @@ public sealed interface Filled {
         }
     }
 
+    /** Checks what was typed against the declaration, and then whether it can be true together. */
+    static Filled of(Worksheet sheet, Map<String, List<String>> given) {
+        Filled filled = of(sheet.declaration(), given);
+        if (filled instanceof Ready ready) {
+            List<Problem> contradictions = sheet.contradictions(ready.inputs());
+            return contradictions.isEmpty() ? filled : new Refused(contradictions);
+        }
+        return filled;
+    }
+
     /**
-     * Checks what was typed.
+     * Checks what was typed against the declaration alone.
      *
      * @param given per input name what was typed, in order; unknown names become problems
      */
@@ -52,13 +62,14 @@ public sealed interface Filled {
                     .forEach(this::unknown);
             Map<String, List<Inputs.Value>> values = new LinkedHashMap<>();
             for (Input input : declaration.inputs()) {
+                boolean typed = given.containsKey(input.name());
                 List<String> texts = given.getOrDefault(input.name(), fallback(input));
                 List<Inputs.Value> read = new ArrayList<>();
                 if (texts.size() > 1 && !input.several()) {
                     add(Problem.Kind.CONTRADICTION, input, texts.get(1), "it is given twice", "Give it once.");
                 }
                 for (int i = 0; i < texts.size(); i++) {
-                    value(input, texts.get(i), i).ifPresent(read::add);
+                    value(input, texts.get(i), i, typed).ifPresent(read::add);
                 }
                 if (!read.isEmpty()) {
                     values.put(input.name(), List.copyOf(read));
@@ -71,7 +82,7 @@ public sealed interface Filled {
             return input.fallback().isEmpty() ? List.of() : List.of(input.fallback());
         }
 
-        private Optional<Inputs.Value> value(Input input, String text, int index) {
+        private Optional<Inputs.Value> value(Input input, String text, int index, boolean typed) {
             if (input.kind() == Input.Kind.CHOICE) {
                 return choice(input, text);
             }
@@ -85,7 +96,10 @@ public sealed interface Filled {
                 return Optional.empty();
             }
             String place = input.name() + (index > 0 ? " (" + (index + 1) + ")" : "");
-            return Optional.of(new Inputs.Value(text, Optional.of(stated), Optional.of(known(stated, place))));
+            return Optional.of(new Inputs.Value(
+                    text,
+                    Optional.of(stated),
+                    Optional.of(known(stated, place, typed ? origin(stated) : Origin.ASSUMED))));
         }
 
         private boolean suits(Input input, String text, Stated stated) {
@@ -112,15 +126,35 @@ public sealed interface Filled {
                         allowed,
                         "Check the unit."));
             }
-            stated.unknownQualifiers()
-                    .forEach(q -> add(
-                            Problem.Kind.NOT_ALLOWED_HERE,
-                            input,
-                            q,
-                            "[" + q + "] is no basis known here",
-                            "Known are line peak, line rms, phase peak, phase rms, six-step, q axis, two terminals,"
-                                    + " one against two, phase."));
+            suitsBasis(input, stated);
             return problems.size() == before;
+        }
+
+        private void suitsBasis(Input input, Stated stated) {
+            List<String> bases =
+                    stated.qualifiers().stream().filter(Basis.ALL::contains).toList();
+            String known = input.bases().isEmpty()
+                    ? "This figure has no basis."
+                    : "Known here: " + String.join(", ", input.bases()) + ".";
+            for (String word : stated.unknownQualifiers()) {
+                String near = Spelling.nearest(word, input.bases())
+                        .map(n -> "Nearest: " + n + ".")
+                        .orElse(known);
+                add(Problem.Kind.NOT_ALLOWED_HERE, input, word, "[" + word + "] is not known", near);
+            }
+            for (String word : bases) {
+                if (!input.bases().contains(word)) {
+                    String says = "[" + word + "] is no basis of this figure";
+                    add(Problem.Kind.NOT_ALLOWED_HERE, input, word, says, known);
+                }
+            }
+            for (List<String> kind : List.of(Basis.both(Basis.VOLTAGE, Basis.CURRENT), Basis.HOOK_UP, Basis.SIDE)) {
+                List<String> same = bases.stream().filter(kind::contains).toList();
+                if (same.size() > 1) {
+                    String says = "it has two bases, " + String.join(" and ", same);
+                    add(Problem.Kind.CONTRADICTION, input, same.get(1), says, "Keep one of them.");
+                }
+            }
         }
 
         private static boolean outside(Input.Range range, Stated stated) {
@@ -175,11 +209,21 @@ public sealed interface Filled {
             return new Place(declaration.name(), 0, input.name());
         }
 
-        private static Known known(Stated stated, String from) {
+        private static Origin origin(Stated stated) {
+            return stated.origin()
+                    .map(o -> switch (o) {
+                        case LABEL, DATA_SHEET -> Origin.DATA_SHEET;
+                        case MEASURED -> Origin.MEASURED;
+                        case GUESS -> Origin.ASSUMED;
+                    })
+                    .orElse(Origin.DECLARED);
+        }
+
+        private static Known known(Stated stated, String from, Origin origin) {
             double u = stated.spread() == Stated.Spread.TOLERANCE
                     ? (stated.upper().si() - stated.lower().si()) / 2 / Math.sqrt(3)
                     : 0;
-            return Known.of(stated.nominal(), u, Source.of("input " + from), Origin.DECLARED, from);
+            return Known.of(stated.nominal(), u, Source.of("input " + from), origin, from);
         }
 
         private static String quoted(String text) {

@@ -1,5 +1,6 @@
 package servowright.engine.worksheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import servowright.engine.quantity.Dimension;
@@ -17,6 +18,8 @@ import servowright.engine.quantity.Quantity;
  * @param several  whether it may be given more than once
  * @param fallback what is taken when nothing is given, as it would be typed; empty when there is none
  * @param example  as it could be typed
+ * @param bases    words that may stand in square brackets as its basis: how it is measured or contacted; empty when its
+ *                 meaning hangs on no basis
  */
 public record Input(
         String name,
@@ -27,7 +30,8 @@ public record Input(
         List<String> choices,
         boolean several,
         String fallback,
-        String example) {
+        String example,
+        List<String> bases) {
     public enum Kind {
         QUANTITY,
         WHOLE_NUMBER,
@@ -40,12 +44,22 @@ public record Input(
     public Input {
         allowed = List.copyOf(allowed);
         choices = List.copyOf(choices);
+        bases = List.copyOf(bases);
     }
 
     /** A quantity; {@code example} also tells the dimension, for example {@code 24 V}. */
     public static Input quantity(String name, Dimension dimension, String meaning, String example) {
         return new Input(
-                name, meaning, Kind.QUANTITY, List.of(dimension), Optional.empty(), List.of(), false, "", example);
+                name,
+                meaning,
+                Kind.QUANTITY,
+                List.of(dimension),
+                Optional.empty(),
+                List.of(),
+                false,
+                "",
+                example,
+                List.of());
     }
 
     /** A counted number from {@code least} to {@code most}. */
@@ -60,35 +74,50 @@ public record Input(
                 List.of(),
                 false,
                 "",
-                example);
+                example,
+                List.of());
     }
 
     /** One of a few words. */
     public static Input choice(String name, String meaning, String... choices) {
         return new Input(
-                name, meaning, Kind.CHOICE, List.of(), Optional.empty(), List.of(choices), false, "", choices[0]);
+                name,
+                meaning,
+                Kind.CHOICE,
+                List.of(),
+                Optional.empty(),
+                List.of(choices),
+                false,
+                "",
+                choices[0],
+                List.of());
     }
 
     /** The same input with a closed range. */
     public Input within(Quantity least, Quantity most) {
         Optional<Range> closed = Optional.of(new Range(least, most));
-        return new Input(name, meaning, kind, allowed, closed, choices, several, fallback, example);
+        return new Input(name, meaning, kind, allowed, closed, choices, several, fallback, example, bases);
     }
 
     /** The same input with something to take when nothing is given. */
     public Input orElse(String text) {
-        return new Input(name, meaning, kind, allowed, range, choices, several, text, example);
+        return new Input(name, meaning, kind, allowed, range, choices, several, text, example, bases);
     }
 
     /** The same input, which may be given more than once. */
     public Input repeatable() {
-        return new Input(name, meaning, kind, allowed, range, choices, true, fallback, example);
+        return new Input(name, meaning, kind, allowed, range, choices, true, fallback, example, bases);
     }
 
     /** The same input, which may also be given in another dimension. */
     public Input orAs(Dimension other) {
-        List<Dimension> more = new java.util.ArrayList<>(allowed);
+        List<Dimension> more = new ArrayList<>(allowed);
         more.add(other);
-        return new Input(name, meaning, kind, more, range, choices, several, fallback, example);
+        return new Input(name, meaning, kind, more, range, choices, several, fallback, example, bases);
+    }
+
+    /** The same input, which may say how it is measured or contacted. */
+    public Input statedAs(List<String> words) {
+        return new Input(name, meaning, kind, allowed, range, choices, several, fallback, example, words);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import servowright.engine.known.Known;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Working;
@@ -19,6 +20,16 @@ public record Results(Map<String, Phrase.Part> values, Working working, List<Phr
     public Results {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
         remarks = List.copyOf(remarks);
+    }
+
+    /** The figure of that name; empty when there is none or it is a word. */
+    public Optional<Known> figure(String name) {
+        return values.get(name) instanceof Phrase.Figure figure ? Optional.of(figure.value()) : Optional.empty();
+    }
+
+    /** The word of that name; empty when there is none or it is a figure. */
+    public Optional<String> word(String name) {
+        return values.get(name) instanceof Phrase.Word word ? Optional.of(word.text()) : Optional.empty();
     }
 
     /** Results while they are gathered. */
