@@ -2,10 +2,11 @@ package servowright.engine.worksheet;
 
 import java.util.List;
 import java.util.Optional;
+import servowright.engine.worksheet.motor.MotorConstantsSheet;
 
 /** Every worksheet there is. A new one is added here and nowhere else. */
 public final class Worksheets {
-    private static final List<Worksheet> ALL = List.of();
+    private static final List<Worksheet> ALL = List.of(new MotorConstantsSheet());
 
     private Worksheets() {}
 

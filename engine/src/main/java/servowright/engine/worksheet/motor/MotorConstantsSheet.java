@@ -1,0 +1,240 @@
+package servowright.engine.worksheet.motor;
+
+import static servowright.engine.worksheet.motor.Citations.POWER_BALANCE;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import servowright.engine.known.Outcome;
+import servowright.engine.known.Problem;
+import servowright.engine.known.Term;
+import servowright.engine.motor.ConstantsClosure;
+import servowright.engine.motor.MotorConstants;
+import servowright.engine.quantity.CurrentBasis;
+import servowright.engine.quantity.Dimension;
+import servowright.engine.quantity.Quantity;
+import servowright.engine.quantity.Side;
+import servowright.engine.quantity.Stated;
+import servowright.engine.quantity.VoltageBasis;
+import servowright.engine.worksheet.Basis;
+import servowright.engine.worksheet.Calculation;
+import servowright.engine.worksheet.Contradictions;
+import servowright.engine.worksheet.Declaration;
+import servowright.engine.worksheet.Input;
+import servowright.engine.worksheet.Inputs;
+import servowright.engine.worksheet.Result;
+import servowright.engine.worksheet.Results;
+import servowright.engine.worksheet.Worksheet;
+
+/** Any of a motor's constants on any basis to all of them on every basis. */
+public final class MotorConstantsSheet implements Worksheet {
+    private static final Quantity TINY = Quantity.number(1e-3);
+    private static final Map<VoltageBasis, String> VOLTS_PER_FLUX = Map.of(
+            VoltageBasis.LINE_PEAK, "√3",
+            VoltageBasis.LINE_RMS, "√(3/2)",
+            VoltageBasis.PHASE_PEAK, "1",
+            VoltageBasis.PHASE_RMS, "1/√2",
+            VoltageBasis.SIX_STEP, "3√3/π");
+    private static final Map<CurrentBasis, String> TORQUE_PER_FLUX = Map.of(
+            CurrentBasis.Q_AXIS, "3/2",
+            CurrentBasis.PHASE_RMS, "3/√2",
+            CurrentBasis.SIX_STEP, "3√3/π");
+
+    private static final Declaration DECLARATION = new Declaration(
+            "motor-constants",
+            "Motor constants on every basis",
+            "Takes any speed, back-EMF or torque constants and flux linkages of one motor and gives all of them on every"
+                    + " basis. Several figures are checked against each other, and a disagreement is named by its ratio."
+                    + " For sinusoidal back-EMF; friction, iron loss and saturation are not in it.",
+            inputs(),
+            results(),
+            List.of(POWER_BALANCE, Citations.MEAN_OF_LOGS));
+
+    private static List<Input> inputs() {
+        return List.of(
+                Input.quantity("speed_constant", Dimension.SPEED_CONSTANT, "speed constant", "150 rpm/V [line peak]")
+                        .statedAs(Basis.VOLTAGE)
+                        .repeatable(),
+                Input.quantity("emf_constant", Dimension.EMF_CONSTANT, "back-EMF constant", "6.3 V/krpm [line rms]")
+                        .statedAs(Basis.VOLTAGE)
+                        .repeatable(),
+                Input.quantity("torque_constant", Dimension.TORQUE_CONSTANT, "torque constant", "0.055 N m/A [q axis]")
+                        .statedAs(Basis.both(Basis.CURRENT, Basis.SIDE))
+                        .repeatable(),
+                Input.quantity("flux_linkage", Dimension.FLUX_LINKAGE, "magnet flux linkage", "2.5 mWb [phase peak]")
+                        .statedAs(Basis.VOLTAGE)
+                        .repeatable(),
+                Input.count("pole_pairs", "pole pairs", 1, 120, "7"),
+                Input.count("magnets", "magnets counted around the rotor", 2, 240, "14"),
+                Input.quantity("resistance", Dimension.RESISTANCE, "winding resistance", "0.1 ohm [two terminals]")
+                        .statedAs(Basis.HOOK_UP),
+                Input.quantity("gear", Dimension.NUMBER, "motor turns per output turn", "9")
+                        .within(TINY, Quantity.number(10_000)));
+    }
+
+    private static List<Result> results() {
+        List<Result> results = new ArrayList<>();
+        results.add(new Result("reading", "bases the figures were read on", ""));
+        for (CurrentBasis basis : Bases.MOTOR_CURRENTS) {
+            results.add(new Result(torqueName(basis), "torque constant per ampere " + basis.words(), "N m/A"));
+        }
+        for (VoltageBasis basis : VoltageBasis.values()) {
+            results.add(new Result(
+                    Bases.name("speed_constant_", basis.words()), "speed constant, " + basis.words(), "rpm/V"));
+        }
+        for (VoltageBasis basis : VoltageBasis.values()) {
+            results.add(new Result(
+                    Bases.name("emf_constant_", basis.words()), "back-EMF constant, " + basis.words(), "V s/rad"));
+        }
+        results.add(
+                new Result("torque_constant_power_invariant", "torque constant per power-invariant ampere", "N m/A"));
+        results.add(new Result("flux_linkage", "flux linkage of one phase, peak", "mWb"));
+        results.add(new Result("flux_linkage_power_invariant", "flux linkage, power-invariant", "mWb"));
+        results.add(new Result("pole_pairs_implied", "pole pairs that a flux linkage and the other figures imply", ""));
+        results.add(new Result("phase_resistance", "resistance of one phase of the equivalent star", "ohm"));
+        results.add(new Result("motor_constant", "torque per root of copper loss, sinusoidal current", "N m/sqrt(W)"));
+        results.add(new Result("motor_constant_six_step", "torque per root of copper loss, six-step", "N m/sqrt(W)"));
+        results.add(new Result("spread", "largest departure of a figure from the common motor", "%"));
+        results.add(new Result("agreement", "whether the figures describe one motor", ""));
+        return List.copyOf(results);
+    }
+
+    @Override
+    public Declaration declaration() {
+        return DECLARATION;
+    }
+
+    @Override
+    public List<Problem> contradictions(Inputs inputs) {
+        Contradictions found = new Contradictions(DECLARATION);
+        long figures = DECLARATION.inputs().stream()
+                .filter(Input::several)
+                .mapToLong(i -> inputs.all(i.name()).size())
+                .sum();
+        found.when(
+                figures > ConstantsClosure.MOST_FIGURES,
+                "speed_constant",
+                figures + " constants are more than " + ConstantsClosure.MOST_FIGURES,
+                "Leave some out.");
+        found.when(
+                GivenPoles.odd(inputs),
+                "magnets",
+                "an odd number of magnets is a miscount: north and south alternate",
+                "Count again.");
+        found.when(
+                !inputs.has("gear")
+                        && inputs.all("torque_constant").stream()
+                                .anyMatch(v -> v.stated()
+                                        .flatMap(Stated::side)
+                                        .filter(Side.LOAD::equals)
+                                        .isPresent()),
+                "torque_constant",
+                "on the load side it needs the gear",
+                "Give gear, for example 9.");
+        for (Input input : DECLARATION.inputs()) {
+            for (Inputs.Value value : inputs.all(input.name())) {
+                found.when(
+                        value.stated().filter(s -> s.nominal().si() <= 0).isPresent(),
+                        input.name(),
+                        value.text() + " is not above 0",
+                        "Give its size without a sign.");
+            }
+        }
+        return found.problems();
+    }
+
+    @Override
+    public Outcome<Results> compute(Inputs inputs) {
+        return Calculation.of(DECLARATION, inputs).work(MotorConstantsSheet::fill);
+    }
+
+    private static void fill(Calculation c) {
+        GivenPoles poles = GivenPoles.of(c);
+        GivenConstants given = GivenConstants.of(c, poles);
+        if (given.isEmpty()) {
+            c.needs(
+                    false,
+                    "a speed, back-EMF or torque constant, or a flux linkage with the pole pairs",
+                    "take it from the label, or spin the motor and read the voltage between two terminals");
+            return;
+        }
+        Term pLambda = given.common(c);
+        for (CurrentBasis basis : Bases.MOTOR_CURRENTS) {
+            c.result(
+                    torqueName(basis),
+                    "{Kt} = " + TORQUE_PER_FLUX.get(basis) + " · {pλ}",
+                    POWER_BALANCE,
+                    x -> new MotorConstants(x[0]).torqueConstant(basis),
+                    pLambda);
+        }
+        voltages(c, pLambda);
+        c.result(
+                "torque_constant_power_invariant",
+                "{Kt} = √(3/2) · {pλ}",
+                POWER_BALANCE,
+                x -> new MotorConstants(x[0]).torqueConstantPowerInvariant(),
+                pLambda);
+        given.impliedPolePairs(c, pLambda);
+        poles.found().ifPresent(p -> fluxLinkage(c, pLambda, p));
+        if (c.inputs().has("resistance")) {
+            motorConstant(c, pLambda);
+        }
+        given.judge(c, poles, pLambda);
+    }
+
+    private static void voltages(Calculation c, Term pLambda) {
+        for (VoltageBasis basis : VoltageBasis.values()) {
+            Term ke = c.result(
+                    Bases.name("emf_constant_", basis.words()),
+                    "{Ke} = " + VOLTS_PER_FLUX.get(basis) + " · {pλ}",
+                    POWER_BALANCE,
+                    x -> new MotorConstants(x[0]).emfConstant(basis),
+                    pLambda);
+            c.result(
+                    Bases.name("speed_constant_", basis.words()),
+                    "{Kv} = 1 / {Ke}",
+                    "speed at which the back-EMF is one volt",
+                    x -> MotorConstants.ofEmfConstant(x[0], basis).speedConstant(basis),
+                    ke);
+        }
+    }
+
+    private static void fluxLinkage(Calculation c, Term pLambda, Term polePairs) {
+        c.result(
+                "flux_linkage",
+                "{λ} = {pλ} / {p}",
+                "definition of the flux linkage, phase peak",
+                x -> new MotorConstants(x[0]).fluxLinkageWeberPeak((int) x[1]),
+                pLambda,
+                polePairs);
+        c.result(
+                "flux_linkage_power_invariant",
+                "{λ} = √(3/2) · {pλ} / {p}",
+                "power-invariant transformation: voltages and currents √(3/2) of the amplitude-invariant ones",
+                x -> new MotorConstants(x[0]).fluxLinkagePowerInvariantWeber((int) x[1]),
+                pLambda,
+                polePairs);
+    }
+
+    private static void motorConstant(Calculation c, Term pLambda) {
+        Term phase = PhaseValue.resistance(c, "resistance", "phase_resistance");
+        c.result(
+                "motor_constant",
+                "{Km} = √(3/2) · {pλ} / √{R}",
+                "torque 3/2 pλ i and copper loss 3/2 R i²; the same for any number of turns",
+                x -> new MotorConstants(x[0]).perRootWatt(x[1]),
+                pLambda,
+                phase);
+        c.result(
+                "motor_constant_six_step",
+                "{Km} = 3√3/π · {pλ} / √(2 · {R})",
+                "torque 3√3/π pλ I and copper loss 2 R I² in two phases",
+                x -> new MotorConstants(x[0]).perRootWattSixStep(x[1]),
+                pLambda,
+                phase);
+    }
+
+    private static String torqueName(CurrentBasis basis) {
+        return Bases.name("torque_constant_", basis.words());
+    }
+}
