@@ -67,7 +67,7 @@ public record Saliency(double dHenry, double qHenry, double electricalRad) {
     }
 
     /** Angle of the magnet axis from the sine and cosine of twice the angle, folded into 0 to π. */
-    private static double axisAngle(double sine, double cosine) {
+    static double axisAngle(double sine, double cosine) {
         double angle = Math.atan2(sine, cosine) / 2;
         return angle < 0 ? angle + Math.PI : angle;
     }

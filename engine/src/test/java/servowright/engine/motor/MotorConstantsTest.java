@@ -142,6 +142,13 @@ class MotorConstantsTest {
         assertThat(wrong).isCloseTo(211, within(0.5));
     }
 
+    /** 2450 rpm/V turned at 1430 rpm by a drill: 0.584 V line peak (practitioner case, confirmed). */
+    @Test
+    void expects_the_voltage_of_a_drilled_in_spin() {
+        MotorConstants motor = MotorConstants.ofSpeedConstant(2450 * RPM, VoltageBasis.LINE_PEAK);
+        assertThat(motor.emfConstant(VoltageBasis.LINE_PEAK) * 1430 * RPM).isCloseTo(0.584, within(5e-4));
+    }
+
     /** Published student measurement, 14 poles: 673.93 Hz, 0.9 V phase peak (figures seen, results recomputed). */
     @Test
     void finds_the_factor_four_in_a_published_student_measurement() {

@@ -61,6 +61,14 @@ class SwitchingTest {
         assertThat(loss.totalWatt()).isCloseTo(4.1793, within(1e-4));
     }
 
+    /** Capacitor current per phase RMS current at power factor 1 (formula from memory, figures recomputed). */
+    @ParameterizedTest
+    @CsvSource({"0.2, 0.480", "0.4, 0.609", "0.6, 0.650", "0.8, 0.619", "1.0, 0.503", "1.15, 0.312"})
+    void loads_the_link_capacitor_most_in_the_middle(double depth, double share) {
+        assertThat(LinkCapacitor.rmsAmp(10, depth, 1) / 10).isCloseTo(share, within(5.1e-4));
+        assertThatThrownBy(() -> LinkCapacitor.rmsAmp(1, 0.5, Double.NaN)).hasMessageContaining("power factor");
+    }
+
     @Test
     void refuses_nan_and_overmodulation() {
         assertThatThrownBy(() -> CurrentRipple.ofSpaceVector(1.1)).hasMessageContaining("depth");
