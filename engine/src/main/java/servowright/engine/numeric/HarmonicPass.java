@@ -1,0 +1,200 @@
+package servowright.engine.numeric;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.DecompositionSolver;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+
+/**
+ * One pass over all samples of a harmonic fit: normal equations of the residuals at given figures.
+ *
+ * <p>Figures are, about the middle of the record: offset, drift over half the record, cosine and sine coefficient of
+ * each order, and the phase that the base frequency gains over half the record. In these units the normal equations are
+ * well conditioned; since every pass works on residuals, later passes also refine the linear figures.
+ */
+final class HarmonicPass {
+    private static final int BLOCK = 512;
+
+    private final HarmonicTerms terms;
+    private final double[] samples;
+    private final Abscissa abscissa;
+    private final double halfSpan;
+    private final int linear;
+    private final double[][] columns;
+    private final double[] left = new double[BLOCK];
+    private final double[] baseCosine = new double[BLOCK];
+    private final double[] baseSine = new double[BLOCK];
+    private final double[] cosine = new double[BLOCK];
+    private final double[] sine = new double[BLOCK];
+    private final double[] distance = new double[BLOCK];
+
+    HarmonicPass(HarmonicTerms terms, double[] samples, Abscissa abscissa) {
+        this.terms = terms;
+        this.samples = samples;
+        this.abscissa = abscissa;
+        this.halfSpan = abscissa.halfSpan();
+        this.linear = firstOrderColumn() + 2 * terms.orders().size();
+        this.columns = new double[linear + 1][BLOCK];
+        Arrays.fill(columns[0], 1);
+    }
+
+    int linear() {
+        return linear;
+    }
+
+    int firstOrderColumn() {
+        return terms.drift() ? 2 : 1;
+    }
+
+    /** The least-squares step from the figures of a pass, and what the pass found. */
+    record Step(Values change, Covariance inverse, double rss, double gain) {}
+
+    /** Normal equations at these figures; the frequency column is last and only there when asked for. */
+    Optional<Step> step(double omega, double[] figures, boolean withFrequency) {
+        int size = linear + (withFrequency ? 1 : 0);
+        double[][] gram = new double[size][size];
+        double[] right = new double[size];
+        double rss = 0;
+        for (int start = 0; start < samples.length; start += BLOCK) {
+            int length = Math.min(BLOCK, samples.length - start);
+            fillBlock(start, length, omega, figures);
+            for (int i = 0; i < size; i++) {
+                for (int j = 0; j <= i; j++) {
+                    gram[i][j] += dot(columns[i], columns[j], length);
+                }
+                right[i] += dot(columns[i], left, length);
+            }
+            rss += dot(left, left, length);
+        }
+        return solved(gram, right, rss);
+    }
+
+    /** Residuals of all samples at these figures. */
+    double[] residuals(double omega, double[] figures) {
+        double[] residuals = new double[samples.length];
+        for (int start = 0; start < samples.length; start += BLOCK) {
+            int length = Math.min(BLOCK, samples.length - start);
+            fillBlock(start, length, omega, figures);
+            System.arraycopy(left, 0, residuals, start, length);
+        }
+        return residuals;
+    }
+
+    private void fillBlock(int start, int length, double omega, double[] figures) {
+        abscissa.fill(start, length, omega, distance, baseCosine, baseSine);
+        if (terms.drift()) {
+            for (int i = 0; i < length; i++) {
+                columns[1][i] = distance[i] / halfSpan;
+            }
+        }
+        fillOrders(length);
+        System.arraycopy(samples, start, left, 0, length);
+        for (int j = 0; j < linear; j++) {
+            subtract(left, figures[j], columns[j], length);
+        }
+        fillFrequency(length, figures);
+    }
+
+    /** Sines of all orders as powers of the base pointer. */
+    private void fillOrders(int length) {
+        System.arraycopy(baseCosine, 0, cosine, 0, length);
+        System.arraycopy(baseSine, 0, sine, 0, length);
+        int column = firstOrderColumn();
+        int next = 0;
+        for (int order = 1; order <= terms.highestOrder(); order++) {
+            if (order > 1) {
+                turn(length);
+            }
+            if (terms.orders().get(next) == order) {
+                System.arraycopy(cosine, 0, columns[column++], 0, length);
+                System.arraycopy(sine, 0, columns[column++], 0, length);
+                next++;
+            }
+        }
+    }
+
+    private void turn(int length) {
+        for (int i = 0; i < length; i++) {
+            double c = cosine[i] * baseCosine[i] - sine[i] * baseSine[i];
+            sine[i] = sine[i] * baseCosine[i] + cosine[i] * baseSine[i];
+            cosine[i] = c;
+        }
+    }
+
+    /** The derivative by the phase that the base frequency gains over half the record. */
+    private void fillFrequency(int length, double[] figures) {
+        double[] slope = columns[linear];
+        Arrays.fill(slope, 0, length, 0);
+        int column = firstOrderColumn();
+        for (int order : terms.orders()) {
+            subtract(slope, order * figures[column], columns[column + 1], length);
+            subtract(slope, -order * figures[column + 1], columns[column], length);
+            column += 2;
+        }
+        for (int i = 0; i < length; i++) {
+            slope[i] *= distance[i] / halfSpan;
+        }
+    }
+
+    private static void subtract(double[] from, double factor, double[] column, int length) {
+        for (int i = 0; i < length; i++) {
+            from[i] -= factor * column[i];
+        }
+    }
+
+    private static double dot(double[] a, double[] b, int length) {
+        double s0 = 0;
+        double s1 = 0;
+        double s2 = 0;
+        double s3 = 0;
+        int i = 0;
+        for (; i + 3 < length; i += 4) {
+            s0 += a[i] * b[i];
+            s1 += a[i + 1] * b[i + 1];
+            s2 += a[i + 2] * b[i + 2];
+            s3 += a[i + 3] * b[i + 3];
+        }
+        for (; i < length; i++) {
+            s0 += a[i] * b[i];
+        }
+        return (s0 + s1) + (s2 + s3);
+    }
+
+    private static Optional<Step> solved(double[][] gram, double[] right, double rss) {
+        int size = right.length;
+        double[] scale = new double[size];
+        for (int i = 0; i < size; i++) {
+            scale[i] = Math.sqrt(gram[i][i]);
+            if (!(scale[i] > 0)) {
+                return Optional.empty();
+            }
+        }
+        RealMatrix matrix = MatrixUtils.createRealMatrix(size, size);
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j <= i; j++) {
+                double value = gram[i][j] / (scale[i] * scale[j]);
+                matrix.setEntry(i, j, value);
+                matrix.setEntry(j, i, value);
+            }
+        }
+        try {
+            DecompositionSolver solver = new CholeskyDecomposition(matrix, 1e-12, 1e-13).getSolver();
+            double[][] inverse = solver.getInverse().getData();
+            double[] change = new double[size];
+            double gain = 0;
+            for (int i = 0; i < size; i++) {
+                for (int j = 0; j < size; j++) {
+                    inverse[i][j] /= scale[i] * scale[j];
+                    change[i] += inverse[i][j] * right[j];
+                }
+                gain += change[i] * right[i];
+            }
+            return Optional.of(new Step(Values.owned(change), Covariance.of(inverse), rss, gain));
+        } catch (MathRuntimeException singular) {
+            return Optional.empty();
+        }
+    }
+}
