@@ -6,18 +6,29 @@ import java.util.List;
 import java.util.Map;
 import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
+import servowright.engine.known.Phrase;
 
 /**
  * A motor with every parameter that could be found.
  *
  * @param parameters     one entry for each {@link MotorParameter}
  * @param contradictions between candidates of one parameter
+ * @param remarks        what was noticed across tests and declarations: checks that agree, figures that could not be used
  */
 public record IdentifiedMotor(
-        String name, Map<MotorParameter, Parameter> parameters, List<Contradiction> contradictions) {
+        String name,
+        Map<MotorParameter, Parameter> parameters,
+        List<Contradiction> contradictions,
+        List<Phrase> remarks) {
     public IdentifiedMotor {
         parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
         contradictions = List.copyOf(contradictions);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** A motor without remarks. */
+    public IdentifiedMotor(String name, Map<MotorParameter, Parameter> parameters, List<Contradiction> contradictions) {
+        this(name, parameters, contradictions, List.of());
     }
 
     /** The best value of a parameter, or what would give one. */

@@ -2,23 +2,40 @@ package servowright.engine.bench;
 
 /** What the predictions need to know of a motor, each on one fixed basis. */
 public enum MotorParameter {
-    POLE_PAIRS("pole pairs", "p", ""),
+    POLE_PAIRS("pole pairs", "p", "", "count the magnets, or state the speed of a recorded spin"),
     /** Peak magnet flux linkage of a star-equivalent phase, magnets at 20 degC. */
-    FLUX_LINKAGE("flux linkage", "λ", "mWb"),
+    FLUX_LINKAGE("flux linkage", "λ", "mWb", "drive the motor with its terminals open and record the voltage"),
     /** Star-equivalent phase resistance, winding at 20 degC. */
-    PHASE_RESISTANCE("phase resistance", "R", "mohm"),
-    D_INDUCTANCE("d inductance", "Ld", "uH"),
-    Q_INDUCTANCE("q inductance", "Lq", "uH"),
-    ROTOR_INERTIA("rotor inertia", "J", "kg cm2");
+    PHASE_RESISTANCE(
+            "phase resistance", "R", "mohm", "read voltage and current between two terminals, at two currents"),
+    /** Star-equivalent phase inductance at no particular rotor position: somewhere between d and q. */
+    PHASE_INDUCTANCE(
+            "phase inductance",
+            "L",
+            "uH",
+            "a voltage step on the locked rotor, or an inductance meter at the three pairs"),
+    D_INDUCTANCE(
+            "d inductance",
+            "Ld",
+            "uH",
+            "a voltage step on the locked rotor, or an inductance meter at the three pairs"),
+    Q_INDUCTANCE(
+            "q inductance",
+            "Lq",
+            "uH",
+            "a voltage step on the locked rotor, or an inductance meter at the three pairs"),
+    ROTOR_INERTIA("rotor inertia", "J", "kg cm2", "state it from the data sheet");
 
     private final String words;
     private final String symbol;
     private final String unit;
+    private final String settle;
 
-    MotorParameter(String words, String symbol, String unit) {
+    MotorParameter(String words, String symbol, String unit, String settle) {
         this.words = words;
         this.symbol = symbol;
         this.unit = unit;
+        this.settle = settle;
     }
 
     /** As it is shown. */
@@ -34,5 +51,10 @@ public enum MotorParameter {
     /** Unit to show it in; empty for a pure number. */
     public String unit() {
         return unit;
+    }
+
+    /** What would give a value. */
+    public String settle() {
+        return settle;
     }
 }

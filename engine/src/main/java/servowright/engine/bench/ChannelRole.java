@@ -1,0 +1,40 @@
+package servowright.engine.bench;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What a channel of a recording shows, read from the words of the bench file.
+ *
+ * @param contacts where it was contacted, if said
+ * @param axis     on which axis of the rotor the winding was excited, if said
+ */
+public record ChannelRole(Signal signal, Optional<Contacts> contacts, Optional<RotorAxis> axis) {
+    /** What is recorded. */
+    public enum Signal {
+        VOLTAGE,
+        CURRENT,
+        /** Voltage across a shunt of stated resistance. */
+        SHUNT
+    }
+
+    /** Axes of the rotor. */
+    public enum RotorAxis {
+        D,
+        Q
+    }
+
+    /** {@code A to B}, {@code current}, {@code shunt, A to BC}, {@code current A to B, d axis}. */
+    public static ChannelRole parse(String text) {
+        String words = text.toLowerCase(Locale.ROOT);
+        Signal signal =
+                words.contains("shunt") ? Signal.SHUNT : words.contains("current") ? Signal.CURRENT : Signal.VOLTAGE;
+        Optional<RotorAxis> axis = Optional.empty();
+        if (words.contains("d axis")) {
+            axis = Optional.of(RotorAxis.D);
+        } else if (words.contains("q axis")) {
+            axis = Optional.of(RotorAxis.Q);
+        }
+        return new ChannelRole(signal, Contacts.parse(words), axis);
+    }
+}
