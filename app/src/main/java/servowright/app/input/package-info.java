@@ -1,6 +1,6 @@
 /**
- * From the user's text files to the engine's records. Every mistake becomes a problem with file and line; all of them are
- * collected before anything is refused.
+ * Reads the folder of a machine: machine.yaml, bench.yaml and the recordings that bench.yaml names. Every mistake in any
+ * of them is named at once, with file, line and remedy.
  */
 @NullMarked
 package servowright.app.input;

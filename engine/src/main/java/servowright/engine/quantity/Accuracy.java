@@ -48,13 +48,13 @@ public record Accuracy(double relative, Quantity absolute) {
                 relative += number / 100;
                 continue;
             }
-            Optional<Unit> known = Units.find(unit);
-            if (known.isEmpty() || unit.isEmpty()) {
+            Optional<Unit> known = Units.find(unit).filter(u -> !unit.isEmpty() && Double.isFinite(u.toSi(number)));
+            if (known.isEmpty() || absolute.si() > 0) {
                 return Optional.empty();
             }
             absolute = known.get().difference(number);
         }
-        boolean all = at == m.regionEnd();
+        boolean all = at == m.regionEnd() && Double.isFinite(relative);
         return any && all ? Optional.of(new Accuracy(relative, absolute)) : Optional.empty();
     }
 }

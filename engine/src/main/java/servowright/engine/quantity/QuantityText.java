@@ -137,7 +137,7 @@ public final class QuantityText {
             }
             double low = first.get().toSi(number(m.group(1)));
             double high = unit.get().toSi(number(m.group(3)));
-            if (!finite(low) || !finite(high)) {
+            if (!finite(low) || !finite(high) || !finite(low + high)) {
                 return tooLarge();
             }
             if (!first.get().dimension().equals(unit.get().dimension()) || low > high) {
@@ -167,7 +167,7 @@ public final class QuantityText {
             double scale = relative ? Math.abs(si) * 0.01 : spread.get().factor();
             double up = Math.abs(number(plus)) * scale;
             double down = Math.abs(number(minus)) * scale;
-            if (!finite(si) || !finite(up) || !finite(down)) {
+            if (!finite(si + up) || !finite(si - down)) {
                 return tooLarge();
             }
             Dimension d = unit.get().dimension();

@@ -107,7 +107,8 @@ public record Stated(
         return Arrays.stream(values).anyMatch(v -> words.apply(v).equals(q));
     }
 
-    private static Optional<Quantity> asTemperature(String qualifier) {
+    /** The temperature that one of the words in square brackets is, if it is one. */
+    public static Optional<Quantity> asTemperature(String qualifier) {
         return QuantityText.plain(qualifier)
                 .filter(s -> s.dimension().equals(Dimension.TEMPERATURE))
                 .map(Stated::nominal);

@@ -127,4 +127,16 @@ class QuantityTextTest {
         assertThat(Accuracy.parse("± 2")).isEmpty();
         assertThat(Accuracy.EXACT.halfWidth(5)).isZero();
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1.7e308..1.7e308 V", "1.7e308 V ± 1.7e308 V", "1e308 V ± 200 %", "1e308 kV"})
+    void refuses_what_cannot_be_held(String text) {
+        assertThat(QuantityText.parse(text)).isInstanceOf(ParsedQuantity.Malformed.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"± 1e999 %", "± 1e308 kV", "± 1 mV ± 2 A", "± 1", "", "%"})
+    void refuses_limits_that_are_none(String text) {
+        assertThat(Accuracy.parse(text)).isEmpty();
+    }
 }

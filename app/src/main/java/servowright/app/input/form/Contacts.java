@@ -1,0 +1,16 @@
+package servowright.app.input.form;
+
+/** How people say where an instrument was connected. */
+final class Contacts {
+    private static final String TERMINAL = "[ABCUVWabcuvw123]";
+    private static final String TWO = TERMINAL + "\\s*(?:to|against|-|\u2013|\u2192)\\s*(?:star|" + TERMINAL + "{1,2})";
+
+    /** Two contacts of a motor; {@code BC} are two terminals joined. */
+    static final String PAIR = TWO;
+
+    /** What a channel can show: two contacts, what is measured there, and on which axis of the rotor. */
+    static final String CHANNEL = "(?:(?:" + TWO + "|voltage|current|shunt|applied|supply|speed|frequency|angle|torque"
+            + "|temperature|time|trigger|index|unused|[dq] axis)(?:,\\s*|\\s+|$))+";
+
+    private Contacts() {}
+}
