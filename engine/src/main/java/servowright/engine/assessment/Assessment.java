@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import servowright.engine.bench.IdentifiedMachine;
+import servowright.engine.findings.Caution;
+import servowright.engine.findings.Cautions;
 import servowright.engine.findings.Finding;
 import servowright.engine.machine.Machine;
 
@@ -14,6 +16,7 @@ import servowright.engine.machine.Machine;
  * @param machine    as declared
  * @param identified with what the bench knows
  * @param findings   worst first
+ * @param cautions   hazards that go with the machine
  * @param version    of this program
  * @param inputs     SHA-256 of every file that went in, by name
  */
@@ -21,10 +24,22 @@ public record Assessment(
         Machine machine,
         IdentifiedMachine identified,
         List<Finding> findings,
+        List<Caution> cautions,
         String version,
         Map<String, String> inputs) {
     public Assessment {
         findings = List.copyOf(findings);
+        cautions = List.copyOf(cautions);
         inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
+    }
+
+    /** An assessment with the cautions that go with its machine. */
+    public Assessment(
+            Machine machine,
+            IdentifiedMachine identified,
+            List<Finding> findings,
+            String version,
+            Map<String, String> inputs) {
+        this(machine, identified, findings, Cautions.of(machine), version, inputs);
     }
 }

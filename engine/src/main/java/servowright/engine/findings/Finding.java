@@ -67,7 +67,13 @@ public record Finding(
      * @param sense whether the value may be at most or must be at least the limit
      * @param unit  unit to show both in
      */
-    public record Margin(Known value, Known limit, Sense sense, String unit) {}
+    public record Margin(Known value, Known limit, Sense sense, String unit) {
+        /** What is left to the limit, as a share of it; negative beyond it. */
+        public double relative() {
+            double room = sense == Sense.AT_MOST ? limit.si() - value.si() : value.si() - limit.si();
+            return limit.si() == 0 ? room : room / Math.abs(limit.si());
+        }
+    }
 
     /** On which side of its limit a figure should lie. */
     public enum Sense {
@@ -78,6 +84,11 @@ public record Finding(
     public Finding {
         needs = List.copyOf(needs);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** What is left to the limit as a share of it; infinite when there is no limit. */
+    public double relativeRoom() {
+        return margin.map(Margin::relative).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Key that {@code explain} takes: {@code lift/speed-reach}. */

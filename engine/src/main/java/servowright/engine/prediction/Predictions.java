@@ -15,6 +15,7 @@ import servowright.engine.machine.Machine;
  * @param axes    in the order of the machine
  * @param windows per drive, in the order of the machine: the supply against what it takes
  * @param slots   per motor, in the order of the machine: whether slots, magnets and detents go together
+ * @param stated  per motor, in the order of the machine: figures that have a basis, and how they close with the bench
  * @param total   all axes together at the supply
  */
 public record Predictions(
@@ -22,11 +23,13 @@ public record Predictions(
         List<AxisPrediction> axes,
         Map<String, Outcome<SupplyWindow>> windows,
         Map<String, Outcome<SlotsAndPoles>> slots,
+        Map<String, List<StatedFigure>> stated,
         Outcome<SupplyTotal> total) {
     public Predictions {
         axes = List.copyOf(axes);
         windows = Collections.unmodifiableMap(new LinkedHashMap<>(windows));
         slots = Collections.unmodifiableMap(new LinkedHashMap<>(slots));
+        stated = Collections.unmodifiableMap(new LinkedHashMap<>(stated));
     }
 
     /** Asks every question of every part. */
@@ -35,14 +38,18 @@ public record Predictions(
         Map<String, Outcome<SupplyWindow>> windows = new LinkedHashMap<>();
         machine.drives().forEach((name, drive) -> windows.put(name, SupplyWindowStudy.of(machine, drive)));
         Map<String, Outcome<SlotsAndPoles>> slots = new LinkedHashMap<>();
-        identified
-                .motors()
-                .forEach((name, motor) -> Optional.ofNullable(machine.motors().get(name))
-                        .ifPresent(declared -> slots.put(name, SlotsAndPolesStudy.of(declared, motor))));
+        Map<String, List<StatedFigure>> stated = new LinkedHashMap<>();
+        machine.motors()
+                .forEach((name, motor) -> Optional.ofNullable(
+                                identified.motors().get(name))
+                        .ifPresent(found -> {
+                            slots.put(name, SlotsAndPolesStudy.of(motor, found));
+                            stated.put(name, BasisStudy.of(motor, found));
+                        }));
         List<AxisPrediction> axes = machine.axes().values().stream()
                 .map(axis -> AxisPrediction.of(AxisParts.of(identified, axis)))
                 .toList();
-        return new Predictions(identified, axes, windows, slots, SupplyTotalStudy.of(axes));
+        return new Predictions(identified, axes, windows, slots, stated, SupplyTotalStudy.of(axes));
     }
 
     public Machine machine() {

@@ -1,0 +1,47 @@
+package servowright.engine.findings;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every rule there is. A new one is added here and nowhere else. */
+public final class Rules {
+    private static final List<Rule> ALL = List.of(
+            new PolePairsRule(),
+            new BasisMismatchRule(),
+            new HookUpMismatchRule(),
+            new LabelAgainstBenchRule(),
+            new BasisNotStatedRule(),
+            new MagnetCountRule(),
+            new SlotsAndPolesRule(),
+            new CoggingCountRule(),
+            new PhasesDifferRule(),
+            new TestRefusedRule(),
+            new SupplyWindowRule(),
+            new SpeedReachRule(),
+            new RotorSpeedRule(),
+            new ElectricalFrequencyRule(),
+            new ControlStepsRule(),
+            new AngleLostRule(),
+            new PeakCurrentRule(),
+            new ContinuousCurrentRule(),
+            new DrivePowerRule(),
+            new TorqueReserveRule(),
+            new RatedTorqueRule(),
+            new OverspeedRule(),
+            new ReturnedCurrentRule(),
+            new BusRiseRule(),
+            new SupplyCurrentRule(),
+            new FuseRule());
+
+    private Rules() {}
+
+    /** All rules in the order in which a person would ask. */
+    public static List<Rule> all() {
+        return ALL;
+    }
+
+    /** The rule of that id. */
+    public static Optional<Rule> named(String id) {
+        return ALL.stream().filter(r -> r.id().equals(id)).findFirst();
+    }
+}
