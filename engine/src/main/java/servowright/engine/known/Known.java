@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import servowright.engine.numeric.Quantile;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.quantity.Require;
@@ -26,6 +27,9 @@ import servowright.engine.quantity.Require;
  * @param from    the place in words: {@code machine.yaml:14}, {@code recordings/hub-spin-1.csv}; may be empty
  */
 public record Known(Quantity value, SortedMap<Source, Double> parts, Origin origin, Set<Origin> restsOn, String from) {
+    /** Coverage factor for 95 % of a normal distribution. */
+    private static final double NORMAL_FACTOR = 1.959963984540054;
+
     public Known {
         parts = Collections.unmodifiableSortedMap(new TreeMap<>(parts));
         parts.forEach((source, c) -> Require.finite("the part of " + source.id(), c, ""));
@@ -109,6 +113,19 @@ public record Known(Quantity value, SortedMap<Source, Double> parts, Origin orig
             sum += c2 * c2 / freedom.getOrDefault(group.getKey(), Double.POSITIVE_INFINITY);
         }
         return sum == 0 ? Double.POSITIVE_INFINITY : total * total / sum;
+    }
+
+    /**
+     * Half-width of the interval that holds the truth with 95 %: the standard uncertainty times Student's t for the
+     * effective degrees of freedom. <b>Source.</b> JCGM 100:2008, 6.2 and annex G.3.2, G.4.1.
+     */
+    public double expandedUncertainty() {
+        double u = standardUncertainty();
+        double freedom = degreesOfFreedom();
+        if (u == 0 || Double.isInfinite(freedom)) {
+            return NORMAL_FACTOR * u;
+        }
+        return Quantile.coverageFactor(0.95, freedom) * u;
     }
 
     /** The same figure with a further, independent source of uncertainty; {@code standardUncertainty} in SI. */

@@ -1,0 +1,25 @@
+package servowright.app;
+
+import java.util.Optional;
+import servowright.app.cli.Console;
+import servowright.app.cli.ExitCode;
+import servowright.app.cli.Program;
+import servowright.app.cli.Screen;
+
+/** Starts the program and joins its parts. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] words) {
+        Screen screen = Console.screen(System.getenv());
+        ExitCode code = Program.calculating(version()).run(screen, words);
+        screen.out().flush();
+        screen.err().flush();
+        System.exit(code.number());
+    }
+
+    private static String version() {
+        return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+                .orElse("unpacked");
+    }
+}

@@ -1,0 +1,37 @@
+package servowright.app.cli;
+
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import servowright.app.view.AssessmentJson;
+
+/** {@code bench}: what the bench knows of each motor. */
+final class BenchVerb implements Verb {
+    private final MachineSource source;
+
+    BenchVerb(MachineSource source) {
+        this.source = source;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Spec.verb(
+                        "bench",
+                        "Says what is known of each motor: values, uncertainty, origin, contradictions, and what would"
+                                + " narrow them.",
+                        "servowright bench examples/frost-cart")
+                .addPositional(Spec.word(0, "DIR", "Folder with machine.yaml; without it the one you are in."))
+                .addOption(Spec.flag("--json", "As JSON, described in docs/json.md."));
+    }
+
+    @Override
+    public ExitCode run(ParseResult asked, Screen screen) {
+        return Folder.view(source, Spec.positional(asked, 0, ""), screen, view -> {
+            if (Spec.has(asked, "--json")) {
+                screen.out().print(AssessmentJson.of(view));
+            } else {
+                BenchScreen.show(view, screen);
+            }
+            return ExitCode.FINE;
+        });
+    }
+}

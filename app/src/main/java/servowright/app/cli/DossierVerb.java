@@ -1,0 +1,46 @@
+package servowright.app.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Function;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import servowright.app.view.View;
+
+/** {@code dossier}: the written record as one HTML file. */
+final class DossierVerb implements Verb {
+    private final MachineSource source;
+    private final Function<View, String> dossier;
+
+    DossierVerb(MachineSource source, Function<View, String> dossier) {
+        this.source = source;
+        this.dossier = dossier;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Spec.verb(
+                        "dossier",
+                        "Writes the record of a machine as one HTML file: findings, figures with their working, tests,"
+                                + " plots, files with their hashes.",
+                        "servowright dossier examples/frost-cart -o frost-cart.html")
+                .addPositional(Spec.word(0, "DIR", "Folder with machine.yaml; without it the one you are in."))
+                .addOption(Spec.option(
+                        new String[] {"-o", "--output"}, "FILE", "File to write; without it dossier.html."));
+    }
+
+    @Override
+    public ExitCode run(ParseResult asked, Screen screen) {
+        Path file = Path.of(asked.matchedOptionValue("--output", "dossier.html"));
+        return Folder.view(source, Spec.positional(asked, 0, ""), screen, view -> {
+            try {
+                Files.writeString(file, dossier.apply(view));
+            } catch (IOException e) {
+                return ProblemText.show(file + " could not be written: " + e.getMessage(), screen);
+            }
+            screen.line(file + " written: " + view.counts().text());
+            return view.counts().fails() > 0 ? ExitCode.FAILS : ExitCode.FINE;
+        });
+    }
+}

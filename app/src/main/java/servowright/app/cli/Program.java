@@ -1,0 +1,121 @@
+package servowright.app.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import servowright.app.view.View;
+
+/** The command line as a whole: finds the verb, runs it, and answers with an exit code whatever happens. */
+public final class Program {
+    private final Map<String, Verb> verbs = new LinkedHashMap<>();
+    private final String version;
+
+    private Program(String version, List<Verb> all) {
+        this.version = version;
+        all.forEach(v -> verbs.put(v.spec().name(), v));
+    }
+
+    /**
+     * Every verb.
+     *
+     * @param source  reads and assesses a folder
+     * @param dossier writes a view as HTML
+     */
+    public static Program of(MachineSource source, Function<View, String> dossier, String version) {
+        return new Program(
+                version,
+                List.of(
+                        new AssessVerb(source),
+                        new BenchVerb(source),
+                        new ExplainVerb(source),
+                        new DossierVerb(source, dossier),
+                        new SheetVerb(version),
+                        new CasesVerb()));
+    }
+
+    /** The verbs that need no machine. */
+    public static Program calculating(String version) {
+        return new Program(version, List.of(new SheetVerb(version), new CasesVerb()));
+    }
+
+    /** Does what was typed. */
+    public ExitCode run(Screen wide, String... typed) {
+        Screen screen = List.of(typed).contains("--plain") ? wide.plain() : wide;
+        try {
+            return parsed(screen, typed);
+        } catch (ParameterException e) {
+            return ProblemText.show(Refusal.of(e, List.copyOf(verbs.keySet())), screen);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return broken(e, screen);
+        }
+    }
+
+    private ExitCode parsed(Screen screen, String... typed) {
+        CommandLine line = commandLine(screen);
+        ParseResult asked = line.parseArgs(typed);
+        if (asked.hasSubcommand()) {
+            ParseResult verb = asked.subcommand();
+            if (verb.isUsageHelpRequested()) {
+                verb.commandSpec().commandLine().usage(screen.out());
+                return ExitCode.FINE;
+            }
+            Verb chosen = verbs.get(verb.commandSpec().name());
+            return chosen == null ? ExitCode.BROKEN : chosen.run(verb, screen);
+        }
+        if (Spec.has(asked, "--version")) {
+            screen.line("servowright " + version);
+            return ExitCode.FINE;
+        }
+        line.usage(screen.out());
+        return asked.isUsageHelpRequested() ? ExitCode.FINE : ExitCode.REFUSED;
+    }
+
+    /** All verbs as picocli sees them. */
+    CommandLine commandLine(Screen screen) {
+        CommandSpec top = Spec.verb(
+                        "servowright",
+                        "From a box of parts to a machine whose axes are proven and documented.",
+                        "servowright assess examples/frost-cart",
+                        "servowright assess --help")
+                .addOption(Spec.flag("--version", "Show the version."));
+        verbs.forEach((name, verb) -> top.addSubcommand(name, plain(verb.spec())));
+        CommandLine line = new CommandLine(plain(top));
+        line.setExpandAtFiles(false);
+        line.setUsageHelpWidth(Math.max(55, screen.width()));
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(screen.colours() ? Ansi.ON : Ansi.OFF));
+        return line;
+    }
+
+    private static CommandSpec plain(CommandSpec spec) {
+        return spec.addOption(OptionSpec.builder("--plain")
+                .arity("0")
+                .type(boolean.class)
+                .description("No colours.")
+                .build());
+    }
+
+    private static ExitCode broken(Throwable fault, Screen screen) {
+        screen.err().println("servowright stopped: " + what(fault));
+        ProblemText.show(
+                "This is a fault of the program, not of your files. Please report it with the command you typed;"
+                        + " SERVOWRIGHT_TRACE=1 shows where it happened.",
+                screen);
+        if (screen.trace()) {
+            fault.printStackTrace(screen.err());
+        }
+        return ExitCode.BROKEN;
+    }
+
+    private static String what(Throwable fault) {
+        String message = fault.getMessage();
+        String name = fault.getClass().getSimpleName();
+        return Wrap.safe(message == null || message.isBlank() ? name : name + ", " + message);
+    }
+}

@@ -1,0 +1,13 @@
+package servowright.app.cli;
+
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** One verb of the command line. */
+interface Verb {
+    /** Its name, options and help. */
+    CommandSpec spec();
+
+    /** Does it. */
+    ExitCode run(ParseResult asked, Screen screen);
+}

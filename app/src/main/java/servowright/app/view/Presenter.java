@@ -1,0 +1,58 @@
+package servowright.app.view;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import servowright.engine.assessment.Assessment;
+import servowright.engine.findings.Finding;
+import servowright.engine.machine.Machine;
+
+/** Turns an assessment into its view. */
+final class Presenter {
+    private static final List<String> CAUTIONS = List.of(
+            "Motors turn, springs store, batteries burn: current-limited supply and a free shaft for a first spin.",
+            "Local codes and licensed practice decide.");
+
+    private Presenter() {}
+
+    static View present(Assessment assessment, List<String> notes) {
+        Machine machine = assessment.machine();
+        List<FindingView> findings =
+                assessment.findings().stream().map(FindingView::of).toList();
+        return new View(
+                machine.name(),
+                machine.about(),
+                extent(assessment),
+                View.Counts.of(findings),
+                findings,
+                MachineParts.of(machine),
+                assessment.identified().motors().values().stream()
+                        .map(MotorView::of)
+                        .toList(),
+                assessment.identified().tests().stream().map(TestView::of).toList(),
+                assumed(assessment.findings()),
+                notes,
+                CAUTIONS,
+                assessment.inputs().entrySet().stream()
+                        .map(e -> new View.FileView(e.getKey(), e.getValue()))
+                        .toList(),
+                assessment.version());
+    }
+
+    private static String extent(Assessment assessment) {
+        return counted(assessment.machine().axes().size(), "axis", "axes") + ", "
+                + counted(assessment.machine().motors().size(), "motor", "motors") + ", "
+                + counted(assessment.identified().tests().size(), "bench test", "bench tests");
+    }
+
+    private static String counted(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
+
+    private static List<String> assumed(List<Finding> findings) {
+        Set<String> all = new LinkedHashSet<>();
+        findings.forEach(
+                f -> f.assumptions().forEach(a -> all.add(Sentence.of(a).text())));
+        return List.copyOf(all);
+    }
+}

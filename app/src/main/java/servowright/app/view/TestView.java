@@ -1,0 +1,82 @@
+package servowright.app.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import servowright.engine.bench.TestResult;
+import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Reading;
+
+/**
+ * What one bench test gave.
+ *
+ * @param place      where it is declared
+ * @param conditions hook-up, conditions, readings and instruments as declared
+ */
+public record TestView(
+        String id,
+        String kind,
+        String motor,
+        String place,
+        List<PartView.Row> conditions,
+        List<ValueView> values,
+        List<Sentence> details,
+        List<Sentence> remarks,
+        List<Plot> plots) {
+    /**
+     * A parameter from this test.
+     *
+     * @param value the figure with its working, if the test gives one
+     * @param needs why it does not; empty when it does
+     */
+    public record ValueView(String words, Optional<MotorView.CandidateView> value, List<NeedView> needs) {}
+
+    public TestView {
+        conditions = List.copyOf(conditions);
+        values = List.copyOf(values);
+        details = List.copyOf(details);
+        remarks = List.copyOf(remarks);
+        plots = List.copyOf(plots);
+    }
+
+    static TestView of(TestResult result) {
+        BenchTest test = result.test();
+        List<ValueView> values = new ArrayList<>();
+        result.values()
+                .forEach((what, outcome) -> values.add(new ValueView(
+                        what.words(),
+                        outcome.found().map(c -> MotorView.candidate(c, what.unit())),
+                        outcome.fold(
+                                a -> List.of(),
+                                m -> m.needs().stream().map(NeedView::of).toList()))));
+        return new TestView(
+                test.id(),
+                test.kind().words(),
+                test.motor(),
+                test.place().text(),
+                conditions(test),
+                values,
+                result.details().stream().map(Sentence::of).toList(),
+                result.remarks().stream().map(Sentence::of).toList(),
+                Plot.of(test.id(), result.curves()));
+    }
+
+    private static List<PartView.Row> conditions(BenchTest test) {
+        List<PartView.Row> rows = new ArrayList<>();
+        test.recording().ifPresent(r -> rows.add(new PartView.Row("recording", r, "")));
+        test.channels().forEach((channel, what) -> rows.add(new PartView.Row(channel, what, "")));
+        rows.addAll(MachineParts.rows(test.figures()));
+        for (Reading reading : test.readings()) {
+            List<String> figures = MachineParts.rows(reading.figures()).stream()
+                    .map(r -> r.label() + " " + r.text())
+                    .toList();
+            String label = reading.contacts().isEmpty() ? "reading" : reading.contacts();
+            rows.add(new PartView.Row(
+                    label, String.join(", ", figures), reading.place().text()));
+        }
+        test.instrument()
+                .forEach((what, accuracy) ->
+                        rows.add(new PartView.Row(what + " instrument", AccuracyText.of(accuracy), "")));
+        return rows;
+    }
+}

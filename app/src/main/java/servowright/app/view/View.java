@@ -1,0 +1,101 @@
+package servowright.app.view;
+
+import java.util.List;
+import servowright.engine.acceptance.Verdict;
+import servowright.engine.assessment.Assessment;
+
+/**
+ * An assessment as it is shown: every string and digit that command line, JSON and dossier have in common.
+ *
+ * @param name     of the machine
+ * @param about    a sentence or two; may be empty
+ * @param extent   what the machine consists of: {@code 5 axes, 6 motors, 14 bench tests}
+ * @param counts   findings per verdict
+ * @param findings worst first
+ * @param parts    the machine as declared
+ * @param motors   what is known of each motor
+ * @param tests    what each bench test gave
+ * @param assumed  what was taken without being known
+ * @param notes    what should be known about the reading of the files
+ * @param cautions hazards that go with this work
+ * @param files    what went in
+ * @param version  of this program
+ */
+public record View(
+        String name,
+        String about,
+        String extent,
+        Counts counts,
+        List<FindingView> findings,
+        List<PartView> parts,
+        List<MotorView> motors,
+        List<TestView> tests,
+        List<String> assumed,
+        List<String> notes,
+        List<String> cautions,
+        List<FileView> files,
+        String version) {
+
+    /** Findings per verdict. */
+    public record Counts(long fails, long tight, long holds, long notShown) {
+        static Counts of(List<FindingView> findings) {
+            return new Counts(
+                    count(findings, Verdict.FAILS),
+                    count(findings, Verdict.TIGHT),
+                    count(findings, Verdict.HOLDS),
+                    count(findings, Verdict.NOT_SHOWN));
+        }
+
+        private static long count(List<FindingView> findings, Verdict verdict) {
+            return findings.stream().filter(f -> f.verdict() == verdict).count();
+        }
+
+        /** {@code 3 fail · 4 tight · 31 hold · 6 not shown}. */
+        public String text() {
+            return fails + (fails == 1 ? " fails · " : " fail · ") + tight + " tight · " + holds
+                    + (holds == 1 ? " holds · " : " hold · ") + notShown + " not shown";
+        }
+    }
+
+    /** A file that went in, with its SHA-256. */
+    public record FileView(String name, String sha256) {}
+
+    public View {
+        findings = List.copyOf(findings);
+        parts = List.copyOf(parts);
+        motors = List.copyOf(motors);
+        tests = List.copyOf(tests);
+        assumed = List.copyOf(assumed);
+        notes = List.copyOf(notes);
+        cautions = List.copyOf(cautions);
+        files = List.copyOf(files);
+    }
+
+    /** The assessment as it is shown, with what should be known about the reading of its files. */
+    public static View present(Assessment assessment, List<String> notes) {
+        return Presenter.present(assessment, notes);
+    }
+
+    /** Findings of one verdict, in their order. */
+    public List<FindingView> findings(Verdict verdict) {
+        return findings.stream().filter(f -> f.verdict() == verdict).toList();
+    }
+
+    /** The same view with some of its findings only; the counts follow. */
+    public View only(List<FindingView> some) {
+        return new View(
+                name,
+                about,
+                extent,
+                Counts.of(some),
+                some,
+                parts,
+                motors,
+                tests,
+                assumed,
+                notes,
+                cautions,
+                files,
+                version);
+    }
+}
