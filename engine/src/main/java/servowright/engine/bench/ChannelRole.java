@@ -1,5 +1,6 @@
 package servowright.engine.bench;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -10,12 +11,17 @@ import java.util.Optional;
  * @param axis     on which axis of the rotor the winding was excited, if said
  */
 public record ChannelRole(Signal signal, Optional<Contacts> contacts, Optional<RotorAxis> axis) {
+    private static final List<String> ELSEWHERE = List.of(
+            "supply", "speed", "frequency", "angle", "torque", "temperature", "time", "trigger", "index", "unused");
+
     /** What is recorded. */
     public enum Signal {
         VOLTAGE,
         CURRENT,
         /** Voltage across a shunt of stated resistance. */
-        SHUNT
+        SHUNT,
+        /** Nothing that a reduction uses: a trigger, a speed, an unused input. */
+        OTHER
     }
 
     /** Axes of the rotor. */
@@ -27,14 +33,22 @@ public record ChannelRole(Signal signal, Optional<Contacts> contacts, Optional<R
     /** {@code A to B}, {@code current}, {@code shunt, A to BC}, {@code current A to B, d axis}. */
     public static ChannelRole parse(String text) {
         String words = text.toLowerCase(Locale.ROOT);
-        Signal signal =
-                words.contains("shunt") ? Signal.SHUNT : words.contains("current") ? Signal.CURRENT : Signal.VOLTAGE;
         Optional<RotorAxis> axis = Optional.empty();
         if (words.contains("d axis")) {
             axis = Optional.of(RotorAxis.D);
         } else if (words.contains("q axis")) {
             axis = Optional.of(RotorAxis.Q);
         }
-        return new ChannelRole(signal, Contacts.parse(words), axis);
+        return new ChannelRole(signal(words), Contacts.parse(words), axis);
+    }
+
+    private static Signal signal(String words) {
+        if (words.contains("shunt")) {
+            return Signal.SHUNT;
+        }
+        if (words.contains("current")) {
+            return Signal.CURRENT;
+        }
+        return ELSEWHERE.stream().anyMatch(words::contains) ? Signal.OTHER : Signal.VOLTAGE;
     }
 }

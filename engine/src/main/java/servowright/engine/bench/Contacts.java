@@ -40,6 +40,11 @@ public record Contacts(int first, int second, HookUp hookUp) {
         return hookUp == HookUp.TWO_TERMINALS && second != (first + 1) % 3;
     }
 
+    /** The same contacts in their usual sense: a pair read the other way round is the same pair. */
+    public Contacts usual() {
+        return reversed() ? new Contacts(index(), (index() + 1) % 3, hookUp) : this;
+    }
+
     /** Which of the three pairs or phases it is, 0 to 2: the pair A to B counts as 0. */
     public int index() {
         return reversed() ? second : first;

@@ -1,0 +1,220 @@
+package servowright.engine.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import servowright.engine.known.Known;
+import servowright.engine.known.Outcome;
+import servowright.engine.known.Outcome.Missing;
+import servowright.engine.known.Outcome.Need;
+import servowright.engine.known.Phrase;
+import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Motor;
+import servowright.engine.machine.MotorFigure;
+import servowright.engine.machine.TestKind;
+import servowright.engine.recording.Recording;
+
+/** Everything that declarations and tests say about one motor. */
+final class MotorIdentification {
+    private final Motor motor;
+    private final List<BenchTest> tests;
+    private final Map<String, Recording> recordings;
+    private final Map<String, TestResult> results = new LinkedHashMap<>();
+    private final Map<MotorParameter, Parameter> parameters = new LinkedHashMap<>();
+    private final List<Phrase> remarks = new ArrayList<>();
+    private final List<LoopInductance> loops = new ArrayList<>();
+    private final Contradictions contradictions;
+
+    MotorIdentification(Motor motor, List<BenchTest> tests, Map<String, Recording> recordings) {
+        this.motor = motor;
+        this.tests = tests;
+        this.recordings = recordings;
+        this.contradictions = new Contradictions(motor.name());
+    }
+
+    /** What each test gave. */
+    List<TestResult> results() {
+        return List.copyOf(results.values());
+    }
+
+    IdentifiedMotor identified() {
+        List<Candidate> declaredPolePairs = PolePairCandidates.of(motor, remarks);
+        spins(declaredPolePairs.stream().findFirst().map(Candidate::value));
+        Optional<Candidate> polePairs = polePairs(declaredPolePairs);
+        flux(polePairs);
+        resistance();
+        inductances();
+        plain(MotorParameter.ROTOR_INERTIA, MotorFigure.ROTOR_INERTIA);
+        return new IdentifiedMotor(motor.name(), inOrder(), contradictions.found(), remarks);
+    }
+
+    private Map<MotorParameter, Parameter> inOrder() {
+        Map<MotorParameter, Parameter> ordered = new LinkedHashMap<>();
+        for (MotorParameter what : MotorParameter.values()) {
+            Parameter found = parameters.get(what);
+            if (found != null) {
+                ordered.put(what, found);
+            }
+        }
+        return ordered;
+    }
+
+    private void spins(Optional<Known> polePairs) {
+        List<SpinPoint> points = new ArrayList<>();
+        for (BenchTest test : of(TestKind.SPIN)) {
+            Optional<Recording> recording = test.recording().map(recordings::get);
+            if (test.recording().isPresent() && recording.isEmpty()) {
+                absent(test, MotorParameter.FLUX_LINKAGE);
+            } else {
+                Spun spun = recording
+                        .map(r -> SpinTest.of(test, motor, r))
+                        .orElseGet(() -> SpinReadings.of(test, motor, polePairs));
+                results.put(test.id(), spun.result());
+                points.addAll(spun.points());
+            }
+        }
+        remarks.addAll(SpinLine.check(points));
+    }
+
+    private Optional<Candidate> polePairs(List<Candidate> declared) {
+        Choice.Chosen chosen = choose(MotorParameter.POLE_PAIRS, declared);
+        Optional<Candidate> best = Choice.best(chosen);
+        best.ifPresent(b -> {
+            declared.forEach(other -> contradictions.polePairs(other, b));
+            chosen.apart().forEach(pair -> contradictions.tests(MotorParameter.POLE_PAIRS, pair, 1));
+            int p = (int) Math.round(b.value().si());
+            PolePairCandidates.against(motor, p, remarks).ifPresent(other -> contradictions.polePairs(other, b));
+        });
+        return best;
+    }
+
+    private void flux(Optional<Candidate> polePairs) {
+        List<Candidate> measured = measured(MotorParameter.FLUX_LINKAGE);
+        List<LabelFlux> labels = polePairs
+                .map(p -> LabelFlux.of(motor, p.value(), measured.stream().findFirst()))
+                .orElse(List.of());
+        List<Candidate> declared = labels.stream().map(LabelFlux::candidate).toList();
+        Choice.Chosen chosen = choose(MotorParameter.FLUX_LINKAGE, declared);
+        int p = polePairs.map(c -> (int) Math.round(c.value().si())).orElse(1);
+        chosen.apart().forEach(pair -> contradictions.tests(MotorParameter.FLUX_LINKAGE, pair, p));
+        Choice.best(chosen)
+                .ifPresent(best -> labels.stream()
+                        .filter(l -> !l.candidate().equals(best))
+                        .forEach(l -> contradictions.flux(l, best, p)));
+        if (polePairs.isEmpty() && measured.isEmpty()) {
+            remarks.add(Phrase.of("pole pairs of " + motor.name()
+                    + " are not known: constants per speed give no flux linkage without them"));
+        }
+    }
+
+    private void resistance() {
+        for (BenchTest test : of(TestKind.RESISTANCE)) {
+            results.put(test.id(), ResistanceTest.of(test));
+        }
+        winding(MotorParameter.PHASE_RESISTANCE, LabelFigure.resistances(motor));
+    }
+
+    private void inductances() {
+        Optional<Known> ohm = Optional.ofNullable(parameters.get(MotorParameter.PHASE_RESISTANCE))
+                .flatMap(p -> p.best().found());
+        for (BenchTest test : of(TestKind.INDUCTANCE_STEP)) {
+            Optional<Recording> recording = test.recording().map(recordings::get);
+            if (test.recording().isPresent() && recording.isEmpty()) {
+                absent(test, MotorParameter.PHASE_INDUCTANCE);
+            } else {
+                Stepped stepped = recording
+                        .map(r -> InductanceStepTest.of(test, motor, r, ohm))
+                        .orElseGet(() -> InductanceReadings.of(test));
+                results.put(test.id(), stepped.result());
+                loops.addAll(stepped.loops());
+            }
+        }
+        Optional<PhaseInductance.Pair> axes =
+                PhaseInductance.possible(loops) ? PhaseInductance.threePairs(loops) : Optional.empty();
+        winding(MotorParameter.PHASE_INDUCTANCE, LabelFigure.inductances(motor));
+        Optional<Candidate> phase = Optional.ofNullable(parameters.get(MotorParameter.PHASE_INDUCTANCE))
+                .flatMap(p -> p.candidates().stream().findFirst());
+        axis(MotorParameter.D_INDUCTANCE, MotorFigure.D_INDUCTANCE, axes.map(PhaseInductance.Pair::d), phase);
+        axis(MotorParameter.Q_INDUCTANCE, MotorFigure.Q_INDUCTANCE, axes.map(PhaseInductance.Pair::q), phase);
+    }
+
+    private void axis(
+            MotorParameter what, MotorFigure figure, Optional<Candidate> fromPairs, Optional<Candidate> phase) {
+        List<LabelFigure> labels = LabelFigure.plain(motor, figure, what.unit());
+        List<Candidate> declared =
+                new ArrayList<>(labels.stream().map(LabelFigure::candidate).toList());
+        phase.map(p -> PhaseInductance.between(motor.name(), p)).ifPresent(declared::add);
+        List<Candidate> measured = new ArrayList<>(measured(what));
+        if (measured.isEmpty()) {
+            fromPairs.ifPresent(measured::add);
+        }
+        keep(what, labels, Choice.of(motor.name(), what, measured, declared, needs(what)));
+    }
+
+    private void winding(MotorParameter what, List<LabelFigure> labels) {
+        List<Candidate> declared = labels.stream().map(LabelFigure::candidate).toList();
+        keep(what, labels, choose(what, declared));
+    }
+
+    private void plain(MotorParameter what, MotorFigure figure) {
+        winding(what, LabelFigure.plain(motor, figure, what.unit()));
+    }
+
+    private void keep(MotorParameter what, List<LabelFigure> labels, Choice.Chosen chosen) {
+        parameters.put(what, chosen.parameter());
+        // Tests at different rotor positions of a salient motor differ, and rightly so.
+        if (what != MotorParameter.PHASE_INDUCTANCE) {
+            chosen.apart().forEach(pair -> contradictions.tests(what, pair, 1));
+        }
+        Choice.best(chosen)
+                .ifPresent(best -> labels.stream()
+                        .filter(l -> !l.candidate().equals(best))
+                        .forEach(l -> contradictions.winding(what, l, best)));
+    }
+
+    private Choice.Chosen choose(MotorParameter what, List<Candidate> declared) {
+        Choice.Chosen chosen = Choice.of(motor.name(), what, measured(what), declared, needs(what));
+        parameters.put(what, chosen.parameter());
+        return chosen;
+    }
+
+    private List<Candidate> measured(MotorParameter what) {
+        List<Candidate> found = new ArrayList<>();
+        for (TestResult result : results.values()) {
+            Outcome<Candidate> outcome = result.values().get(what);
+            if (outcome != null) {
+                outcome.found().ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    /** What the tests lacked, then what the parameter asks for in general. */
+    private List<Need> needs(MotorParameter what) {
+        List<Need> needs = new ArrayList<>();
+        for (TestResult result : results.values()) {
+            if (result.values().get(what) instanceof Missing<Candidate> missing) {
+                needs.addAll(missing.needs());
+            }
+        }
+        needs.add(new Need(what.words() + " of " + motor.name(), what.settle()));
+        return needs;
+    }
+
+    private List<BenchTest> of(TestKind kind) {
+        return tests.stream().filter(t -> t.kind() == kind).toList();
+    }
+
+    private void absent(BenchTest test, MotorParameter what) {
+        String name = test.recording().orElse("");
+        results.put(
+                test.id(),
+                new ResultSheet(test)
+                        .refused(
+                                what,
+                                "the recording " + name + " of " + test.id(),
+                                "put the file there, or correct its name"));
+    }
+}
