@@ -29,12 +29,16 @@ public record Spread(long numbers, double least, double most, double mean) {
 
         /** Takes one sample; the sum is compensated (Neumaier), so that long records keep their mean. */
         public void add(double value) {
-            if (!Double.isFinite(value)) {
+            if (!(Math.abs(value) <= Double.MAX_VALUE)) {
                 return;
             }
             numbers++;
-            least = Math.min(least, value);
-            most = Math.max(most, value);
+            if (value < least) {
+                least = value;
+            }
+            if (value > most) {
+                most = value;
+            }
             double next = sum + value;
             lost += Math.abs(sum) >= Math.abs(value) ? (sum - next) + value : (value - next) + sum;
             sum = next;

@@ -1,7 +1,6 @@
 package servowright.app.input.csv;
 
 import java.util.OptionalDouble;
-import servowright.engine.recording.Spread;
 
 /** Follows the clock while rows go by: numbers them, unwraps counters, keeps the rows of a window, notes what it saw. */
 final class ClockTrack implements RowSink {
@@ -9,12 +8,13 @@ final class ClockTrack implements RowSink {
     private final double fromS;
     private final double toS;
     private final RowSink next;
-    private final Spread.Gathering steps = new Spread.Gathering();
     private long rows;
     private long kept;
     private long untimed;
     private long repeats;
     private long backward;
+    private double forward;
+    private double largest;
     private double turns;
     private double lastRaw = Double.NaN;
     private double last = Double.NaN;
@@ -47,9 +47,10 @@ final class ClockTrack implements RowSink {
         first = kept == 0 ? ticks : first;
         double step = ticks - last;
         if (kept > 0 && plan.hasColumn()) {
-            steps.add(step);
             repeats += step == 0 ? 1 : 0;
             backward += step < 0 ? 1 : 0;
+            forward += step > 0 ? step : 0;
+            largest = step > largest ? step : largest;
         }
         last = ticks;
         kept++;
@@ -83,11 +84,10 @@ final class ClockTrack implements RowSink {
 
     /** What a summary says about the clock. */
     RecordingSummary.Times times() {
-        Spread step = steps.spread();
-        double mean = plan.hasColumn()
-                ? plan.tickS() * step.mean()
-                : plan.kind() == ClockPlan.Kind.ROWS ? plan.tickS() : Double.NaN;
+        double mean = plan.hasColumn() ? forward / (kept - 1 - backward) : 1;
+        double tickS = plan.kind() == ClockPlan.Kind.ORDER ? Double.NaN : plan.tickS();
+        double most = plan.hasColumn() ? largest : 1;
         return new RecordingSummary.Times(
-                plan.seconds(first), plan.seconds(last), mean, plan.tickS() * step.most(), repeats, backward);
+                plan.seconds(first), plan.seconds(last), tickS * mean, tickS * most, repeats, backward);
     }
 }

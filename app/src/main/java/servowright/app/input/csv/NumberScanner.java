@@ -1,6 +1,9 @@
 package servowright.app.input.csv;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -16,9 +19,17 @@ final class NumberScanner {
         1e20, 1e21, 1e22
     };
 
+    private static final long[] SHIFT = {1, 10, 100, 1000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000};
     private static final long EXACT = 1L << 53;
 
+    private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final long ZEROS = 0x3030_3030_3030_3030L;
+    private static final long SIXES = 0x0606_0606_0606_0606L;
+    private static final long HIGH = 0xf0f0_f0f0_f0f0_f0f0L;
+    private static final long PAIRS = 0x0000_00ff_0000_00ffL;
+
     private final byte decimal;
+    private long mantissa;
     private double value;
     private int exponent;
 
@@ -33,7 +44,7 @@ final class NumberScanner {
 
     /**
      * Reads the number that starts at {@code from}. Returns the index behind it, or -1 if no number starts there. The bytes
-     * must end in one that cannot be part of a number.
+     * must end in one that cannot be part of a number, with eight more behind it.
      */
     int scan(byte[] b, int from) {
         int at = from;
@@ -41,24 +52,16 @@ final class NumberScanner {
         if (minus || b[at] == '+') {
             at++;
         }
-        int start = at;
-        long mantissa = 0;
-        int digit = b[at] - '0';
-        while (digit >= 0 && digit <= 9) {
-            mantissa = mantissa * 10 + digit;
-            digit = b[++at] - '0';
-        }
-        int digits = at - start;
+        mantissa = 0;
+        int behind = digits(b, at);
+        int digits = behind - at;
         int scale = 0;
+        at = behind;
         if (b[at] == decimal) {
-            int point = at;
-            digit = b[++at] - '0';
-            while (digit >= 0 && digit <= 9) {
-                mantissa = mantissa * 10 + digit;
-                digit = b[++at] - '0';
-            }
-            scale = at - point - 1;
+            behind = digits(b, at + 1);
+            scale = behind - at - 1;
             digits += scale;
+            at = behind;
         }
         if (digits == 0) {
             return -1;
@@ -74,6 +77,30 @@ final class NumberScanner {
             value = general(b, from, at);
         }
         return at;
+    }
+
+    /** Takes the digits from {@code from} on into the mantissa, eight at a time; returns the index behind them. */
+    private int digits(byte[] b, int from) {
+        int at = from;
+        int n;
+        do {
+            long bytes = (long) EIGHT.get(b, at) ^ ZEROS;
+            n = Long.numberOfTrailingZeros((bytes | (bytes + SIXES)) & HIGH) >>> 3;
+            if (n == 0) {
+                return at;
+            }
+            mantissa = mantissa * SHIFT[n] + eight(bytes << (64 - 8 * n));
+            at += n;
+        } while (n == 8);
+        return at;
+    }
+
+    /** The number that eight bytes from 0 to 9 spell, the first the most significant: pairs, then fours, then all. */
+    private static long eight(long digits) {
+        long pairs = digits * 10 + (digits >>> 8);
+        long first = (pairs & PAIRS) * 0x000f_4240_0000_0064L;
+        long second = ((pairs >>> 16) & PAIRS) * 0x0000_2710_0000_0001L;
+        return (first + second) >>> 32;
     }
 
     /** Reads what follows an e; an e without digits is not part of the number. */

@@ -19,6 +19,7 @@ final class RowParser {
     private final boolean clockPrefix;
     private final int[] slotOf;
     private final ColumnKind[] kindOf;
+    private final boolean[] plain;
     private final NumberScanner scanner;
     private final OddCell odd;
     private final RowFaults faults;
@@ -45,6 +46,10 @@ final class RowParser {
         this.clockPrefix = dialect.clockPrefix();
         this.slotOf = slotOf.clone();
         this.kindOf = kindOf.clone();
+        this.plain = new boolean[slotOf.length];
+        for (int k = 0; k < plain.length; k++) {
+            plain[k] = slotOf[k] >= 0 && kindOf[k] == ColumnKind.NUMBER;
+        }
         this.scanner = new NumberScanner(dialect.decimal());
         this.odd = new OddCell(dialect.decimal());
         this.faults = faults;
@@ -161,74 +166,87 @@ final class RowParser {
 
     /** Reads the cells of one line and leaves {@code at} behind its end. */
     private void cells() {
-        Arrays.fill(values, Double.NaN);
         int column = clockPrefix ? prefix() : 0;
-        byte[] b = buffer;
-        while (true) {
-            skipBlanks();
-            byte first = b[at];
-            if (first == '\n' || first == '\r') {
-                lineEnd();
+        while (column < slotOf.length) {
+            int behind = plain[column] ? scanner.scan(buffer, at) : -1;
+            byte after = behind > 0 ? buffer[behind] : 0;
+            if (after == delimiter) {
+                at = behind + 1;
+                take(slotOf[column++]);
+            } else if (after == '\n' || after == '\r') {
+                at = behind;
+                take(slotOf[column]);
+                lineEnd(column + 1);
+                return;
+            } else if (!oddCell(column++)) {
                 return;
             }
-            int slot = column < slotOf.length ? slotOf[column] : -1;
-            if (slot < 0) {
-                at = cellEnd(at);
-            } else if (kindOf[column] != ColumnKind.NUMBER) {
-                oddCell(slot, column);
-            } else {
-                number(slot, column);
-            }
-            if (b[at] == '\n' || b[at] == '\r') {
-                lineEnd();
-                return;
-            }
-            at++;
-            column++;
         }
+        at = rowEnd(at);
+        lineEnd(column);
     }
 
-    private void lineEnd() {
+    private void take(int slot) {
+        values[slot] = scanner.value();
+        filled++;
+        numbers++;
+    }
+
+    /** Steps over the line end; columns from {@code missing} on were not there. */
+    private void lineEnd(int missing) {
+        for (int column = missing; column < slotOf.length; column++) {
+            if (slotOf[column] >= 0) {
+                values[slotOf[column]] = Double.NaN;
+            }
+        }
         boolean pair = buffer[at] == '\r' && buffer[at + 1] == '\n';
         at += pair ? 2 : 1;
     }
 
-    private void number(int slot, int column) {
-        int behind = scanner.scan(buffer, at);
-        if (behind > 0) {
-            byte b = buffer[behind];
-            while (b == ' ' && !blanks) {
-                b = buffer[++behind];
-            }
-            if (b == delimiter || b == '\n' || b == '\r' || (blanks && b == '\t')) {
-                at = behind;
-                values[slot] = scanner.value();
-                filled++;
-                numbers++;
-                return;
-            }
+    /** Reads a cell that is not a bare number right up to its delimiter; returns whether the line goes on behind it. */
+    private boolean oddCell(int column) {
+        skipBlanks();
+        if (buffer[at] == '\n' || buffer[at] == '\r') {
+            lineEnd(column);
+            return false;
         }
-        oddCell(slot, column);
+        int end = cellEnd(at);
+        if (slotOf[column] >= 0) {
+            cell(slotOf[column], kindOf[column], end);
+        }
+        at = end;
+        if (buffer[at] == '\n' || buffer[at] == '\r') {
+            lineEnd(column + 1);
+            return false;
+        }
+        at++;
+        return true;
     }
 
-    private void oddCell(int slot, int column) {
-        int end = cellEnd(at);
-        if (end == at) {
-            filled++;
-            without++;
+    private void cell(int slot, ColumnKind kind, int end) {
+        int behind = kind == ColumnKind.NUMBER ? scanner.scan(buffer, at) : -1;
+        while (behind > 0 && behind < end && buffer[behind] == ' ') {
+            behind++;
+        }
+        if (behind == end) {
+            take(slot);
             return;
         }
         String text = new String(buffer, at, Math.min(end - at, 500), StandardCharsets.ISO_8859_1);
-        double value = odd.value(text.replace("\u00e2\u0088\u0092", "-"), kindOf[column]);
+        double value = odd.value(text.replace("\u00e2\u0088\u0092", "-"), kind);
         values[slot] = value;
         filled++;
-        at = end;
-        if (Double.isNaN(value)) {
-            without++;
-            numbers += text.strip().equalsIgnoreCase("nan") ? 1 : 0;
-        } else {
-            numbers++;
+        boolean number = !Double.isNaN(value);
+        without += number ? 0 : 1;
+        numbers += number || text.strip().equalsIgnoreCase("nan") ? 1 : 0;
+    }
+
+    private int rowEnd(int from) {
+        int i = from;
+        while (buffer[i] != '\n' && buffer[i] != '\r') {
+            i++;
         }
+        return i;
     }
 
     /** The end of the cell that starts at {@code from}: the delimiter or line end behind it, quotes respected. */
@@ -259,6 +277,9 @@ final class RowParser {
         int i = at;
         while (buffer[i] != '\n' && buffer[i] != '\r' && buffer[i] != '>') {
             i++;
+        }
+        if (slotOf[0] >= 0) {
+            values[slotOf[0]] = Double.NaN;
         }
         if (buffer[i] != '>') {
             return 1;
