@@ -168,7 +168,7 @@ final class CaseText {
                                 says,
                                 "Write it like 7 ± 0 or 0.24 ohm ± 1 %.");
                     }
-                } else if (text.matches("[+\\-\u2212.\\d].*")) {
+                } else if (text.contains("±")) {
                     String says = "\"" + text + "\": " + ((ParsedQuantity.Malformed) parsed).reason();
                     problem(Problem.Kind.NOT_A_QUANTITY, entry.line(), path, says, "Write it like 0.24 ohm ± 1 %.");
                 } else {

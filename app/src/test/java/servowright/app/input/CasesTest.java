@@ -19,7 +19,7 @@ import servowright.engine.worksheet.Worksheets;
 class CasesTest {
     private static final CaseFolder FOLDER = CaseFolder.read(Path.of(System.getProperty("servowright.root"), "cases"));
 
-    private static final int LEAST = 60;
+    private static final int LEAST = 150;
 
     @Test
     void every_case_file_can_be_read() {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import servowright.engine.known.Known;
-import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Outcome.Need;
 import servowright.engine.known.Phrase;
@@ -144,14 +143,13 @@ public final class Calculation {
     }
 
     private void assumed(Input input) {
-        inputs.known(input.name())
-                .filter(known ->
-                        known.origin() == Origin.ASSUMED && !input.fallback().isEmpty())
-                .ifPresent(known -> assume(Phrase.of(input.name() + " not given: {value} taken")
-                        .with(
-                                "value",
-                                known,
-                                inputs.stated(input.name()).orElseThrow().unit().symbol())));
+        inputs.first(input.name()).filter(value -> !value.given()).ifPresent(value -> {
+            Phrase taken = Phrase.of(input.name() + " not given: {value} taken");
+            assume(value.known()
+                    .map(known ->
+                            taken.with("value", known, given("", input.name()).unit()))
+                    .orElse(taken.with("value", value.text())));
+        });
     }
 
     private Input declared(String name) {

@@ -84,7 +84,7 @@ public sealed interface Filled {
 
         private Optional<Inputs.Value> value(Input input, String text, int index, boolean typed) {
             if (input.kind() == Input.Kind.CHOICE) {
-                return choice(input, text);
+                return choice(input, text, typed);
             }
             ParsedQuantity parsed = QuantityText.parse(text);
             if (parsed instanceof Malformed m) {
@@ -99,7 +99,8 @@ public sealed interface Filled {
             return Optional.of(new Inputs.Value(
                     text,
                     Optional.of(stated),
-                    Optional.of(known(stated, place, typed ? origin(stated) : Origin.ASSUMED))));
+                    Optional.of(known(stated, place, typed ? origin(stated) : Origin.ASSUMED)),
+                    typed));
         }
 
         private boolean suits(Input input, String text, Stated stated) {
@@ -171,9 +172,9 @@ public sealed interface Filled {
             return (digits + " " + stated.unit().symbol()).strip();
         }
 
-        private Optional<Inputs.Value> choice(Input input, String text) {
+        private Optional<Inputs.Value> choice(Input input, String text, boolean typed) {
             if (input.choices().contains(text.strip())) {
-                return Optional.of(new Inputs.Value(text.strip(), Optional.empty(), Optional.empty()));
+                return Optional.of(new Inputs.Value(text.strip(), Optional.empty(), Optional.empty(), typed));
             }
             String near = Spelling.nearest(text, input.choices())
                     .map(n -> " Nearest: " + n + ".")

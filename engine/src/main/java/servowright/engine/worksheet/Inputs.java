@@ -20,8 +20,9 @@ public record Inputs(Map<String, List<Value>> values) {
      * @param text   as it was typed
      * @param stated the quantity as it was stated; empty for a word
      * @param known  the quantity with its uncertainty; empty for a word
+     * @param given  whether it was typed; false for what is taken when nothing is
      */
-    public record Value(String text, Optional<Stated> stated, Optional<Known> known) {}
+    public record Value(String text, Optional<Stated> stated, Optional<Known> known, boolean given) {}
 
     public Inputs {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));

@@ -126,27 +126,44 @@ record GivenConstants(List<Figure> figures, Optional<ConstantsClosure> closure, 
         return closure.orElseThrow();
     }
 
-    /** Pole pairs times flux linkage: of one figure what it gives, of several their weighted mean. */
-    Term common(Calculation c) {
+    /**
+     * Pole pairs times flux linkage: of one figure what it gives, of several their weighted mean. With no figure the
+     * calculation is told what is missing.
+     */
+    Optional<Term> common(Calculation c) {
+        if (isEmpty()) {
+            c.needs(
+                    false,
+                    "a speed, back-EMF or torque constant, or a flux linkage with the pole pairs",
+                    "take it from the label, or spin the motor and read the voltage between two terminals");
+            return Optional.empty();
+        }
         List<Term> each = new ArrayList<>();
         for (int i = 0; i < figures.size(); i++) {
             each.add(pLambda(c, i));
+            if (!figures.get(i).stated().basisStated()) {
+                c.assume(Phrase.of(
+                        "basis of the " + figures.get(i).words() + " not stated: read as " + basis(i).words()));
+            }
         }
-        String words = IntStream.range(0, figures.size())
-                .mapToObj(i -> figures.get(i).words() + " " + basis(i).words())
-                .collect(Collectors.joining(", "));
-        c.word("reading", words);
         if (each.size() == 1) {
-            return each.get(0);
+            return Optional.of(each.get(0));
         }
         String symbols = each.stream().map(t -> "{" + t.symbol() + "}").collect(Collectors.joining(", "));
-        return c.step(
+        return Optional.of(c.step(
                 "pole pairs times flux linkage, common to the figures",
                 "{pλ} = weighted mean of " + symbols,
                 "V s/rad",
                 Citations.MEAN_OF_LOGS,
                 this::mean,
-                each.toArray(Term[]::new));
+                each.toArray(Term[]::new)));
+    }
+
+    /** The figures with the basis each was read on, in words. */
+    String reading() {
+        return IntStream.range(0, figures.size())
+                .mapToObj(i -> figures.get(i).words() + " " + basis(i).words())
+                .collect(Collectors.joining(", "));
     }
 
     private double mean(double[] pLambdas) {
@@ -259,12 +276,6 @@ record GivenConstants(List<Figure> figures, Optional<ConstantsClosure> closure, 
     }
 
     private void openBases(Calculation c, ConstantsClosure closed) {
-        for (int i = 0; i < figures.size(); i++) {
-            if (!figures.get(i).stated().basisStated()) {
-                c.assume(Phrase.of(
-                        "basis of the " + figures.get(i).words() + " not stated: read as " + basis(i).words()));
-            }
-        }
         for (Candidate candidate : closed.candidates().stream().limit(SHOWN).toList()) {
             String words = IntStream.range(0, figures.size())
                     .filter(i -> !figures.get(i).stated().basisStated())

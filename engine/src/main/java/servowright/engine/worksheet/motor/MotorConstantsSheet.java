@@ -5,30 +5,24 @@ import static servowright.engine.worksheet.motor.Citations.POWER_BALANCE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Problem;
 import servowright.engine.known.Term;
-import servowright.engine.motor.ConstantsClosure;
 import servowright.engine.motor.MotorConstants;
 import servowright.engine.quantity.CurrentBasis;
-import servowright.engine.quantity.Dimension;
-import servowright.engine.quantity.Quantity;
-import servowright.engine.quantity.Side;
-import servowright.engine.quantity.Stated;
 import servowright.engine.quantity.VoltageBasis;
-import servowright.engine.worksheet.Basis;
 import servowright.engine.worksheet.Calculation;
 import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Declaration;
-import servowright.engine.worksheet.Input;
 import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.Result;
 import servowright.engine.worksheet.Results;
+import servowright.engine.worksheet.UsualInputs;
 import servowright.engine.worksheet.Worksheet;
 
 /** Any of a motor's constants on any basis to all of them on every basis. */
 public final class MotorConstantsSheet implements Worksheet {
-    private static final Quantity TINY = Quantity.number(1e-3);
     private static final Map<VoltageBasis, String> VOLTS_PER_FLUX = Map.of(
             VoltageBasis.LINE_PEAK, "√3",
             VoltageBasis.LINE_RMS, "√(3/2)",
@@ -46,31 +40,9 @@ public final class MotorConstantsSheet implements Worksheet {
             "Takes any speed, back-EMF or torque constants and flux linkages of one motor and gives all of them on every"
                     + " basis. Several figures are checked against each other, and a disagreement is named by its ratio."
                     + " For sinusoidal back-EMF; friction, iron loss and saturation are not in it.",
-            inputs(),
+            ConstantInputs.and(UsualInputs.resistance("resistance", "winding resistance")),
             results(),
             List.of(POWER_BALANCE, Citations.MEAN_OF_LOGS));
-
-    private static List<Input> inputs() {
-        return List.of(
-                Input.quantity("speed_constant", Dimension.SPEED_CONSTANT, "speed constant", "150 rpm/V [line peak]")
-                        .statedAs(Basis.VOLTAGE)
-                        .repeatable(),
-                Input.quantity("emf_constant", Dimension.EMF_CONSTANT, "back-EMF constant", "6.3 V/krpm [line rms]")
-                        .statedAs(Basis.VOLTAGE)
-                        .repeatable(),
-                Input.quantity("torque_constant", Dimension.TORQUE_CONSTANT, "torque constant", "0.055 N m/A [q axis]")
-                        .statedAs(Basis.both(Basis.CURRENT, Basis.SIDE))
-                        .repeatable(),
-                Input.quantity("flux_linkage", Dimension.FLUX_LINKAGE, "magnet flux linkage", "2.5 mWb [phase peak]")
-                        .statedAs(Basis.VOLTAGE)
-                        .repeatable(),
-                Input.count("pole_pairs", "pole pairs", 1, 120, "7"),
-                Input.count("magnets", "magnets counted around the rotor", 2, 240, "14"),
-                Input.quantity("resistance", Dimension.RESISTANCE, "winding resistance", "0.1 ohm [two terminals]")
-                        .statedAs(Basis.HOOK_UP),
-                Input.quantity("gear", Dimension.NUMBER, "motor turns per output turn", "9")
-                        .within(TINY, Quantity.number(10_000)));
-    }
 
     private static List<Result> results() {
         List<Result> results = new ArrayList<>();
@@ -106,41 +78,7 @@ public final class MotorConstantsSheet implements Worksheet {
 
     @Override
     public List<Problem> contradictions(Inputs inputs) {
-        Contradictions found = new Contradictions(DECLARATION);
-        long figures = DECLARATION.inputs().stream()
-                .filter(Input::several)
-                .mapToLong(i -> inputs.all(i.name()).size())
-                .sum();
-        found.when(
-                figures > ConstantsClosure.MOST_FIGURES,
-                "speed_constant",
-                figures + " constants are more than " + ConstantsClosure.MOST_FIGURES,
-                "Leave some out.");
-        found.when(
-                GivenPoles.odd(inputs),
-                "magnets",
-                "an odd number of magnets is a miscount: north and south alternate",
-                "Count again.");
-        found.when(
-                !inputs.has("gear")
-                        && inputs.all("torque_constant").stream()
-                                .anyMatch(v -> v.stated()
-                                        .flatMap(Stated::side)
-                                        .filter(Side.LOAD::equals)
-                                        .isPresent()),
-                "torque_constant",
-                "on the load side it needs the gear",
-                "Give gear, for example 9.");
-        for (Input input : DECLARATION.inputs()) {
-            for (Inputs.Value value : inputs.all(input.name())) {
-                found.when(
-                        value.stated().filter(s -> s.nominal().si() <= 0).isPresent(),
-                        input.name(),
-                        value.text() + " is not above 0",
-                        "Give its size without a sign.");
-            }
-        }
-        return found.problems();
+        return ConstantInputs.check(new Contradictions(DECLARATION), inputs).problems();
     }
 
     @Override
@@ -151,14 +89,12 @@ public final class MotorConstantsSheet implements Worksheet {
     private static void fill(Calculation c) {
         GivenPoles poles = GivenPoles.of(c);
         GivenConstants given = GivenConstants.of(c, poles);
-        if (given.isEmpty()) {
-            c.needs(
-                    false,
-                    "a speed, back-EMF or torque constant, or a flux linkage with the pole pairs",
-                    "take it from the label, or spin the motor and read the voltage between two terminals");
+        Optional<Term> found = given.common(c);
+        if (found.isEmpty()) {
             return;
         }
-        Term pLambda = given.common(c);
+        Term pLambda = found.get();
+        c.word("reading", given.reading());
         for (CurrentBasis basis : Bases.MOTOR_CURRENTS) {
             c.result(
                     torqueName(basis),
