@@ -3,17 +3,18 @@ package servowright.app.input;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import servowright.app.input.BenchBinder.Written;
 import servowright.app.input.form.Check;
 import servowright.app.input.form.Forms;
+import servowright.app.input.form.Shape;
 import servowright.app.input.form.Value.Part;
+import servowright.app.input.tree.Node.Entry;
 import servowright.app.input.tree.Node.Group;
 import servowright.app.input.tree.Problems;
 import servowright.app.input.tree.SourceText;
@@ -22,6 +23,7 @@ import servowright.engine.known.Place;
 import servowright.engine.known.Problem;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Machine;
+import servowright.engine.recording.Recording;
 
 /** What came of reading the folder of a machine. */
 public sealed interface MachineFolder {
@@ -34,14 +36,31 @@ public sealed interface MachineFolder {
     /**
      * A machine without a mistake.
      *
-     * @param sha256 of every file that was read, by its path within the folder
-     * @param notes  what should be known about the reading; whole sentences
+     * @param recordings by the name that the tests call them
+     * @param sha256     of every file that was read, by its path within the folder
+     * @param notes      what should be known about the reading; whole sentences
      */
-    record Loaded(Machine machine, List<BenchTest> tests, Map<String, String> sha256, List<String> notes)
-            implements MachineFolder {}
+    record Loaded(
+            Machine machine,
+            List<BenchTest> tests,
+            Map<String, Recording> recordings,
+            Map<String, String> sha256,
+            List<String> notes)
+            implements MachineFolder {
+        public Loaded {
+            tests = List.copyOf(tests);
+            recordings = Collections.unmodifiableMap(new LinkedHashMap<>(recordings));
+            sha256 = Collections.unmodifiableMap(new LinkedHashMap<>(sha256));
+            notes = List.copyOf(notes);
+        }
+    }
 
     /** Everything that is wrong, by file and line. */
-    record Refused(List<Problem> problems) implements MachineFolder {}
+    record Refused(List<Problem> problems) implements MachineFolder {
+        public Refused {
+            problems = List.copyOf(problems);
+        }
+    }
 
     /** Reads a folder. Whatever it holds, this gives a machine or problems. */
     static MachineFolder read(Path dir) {
@@ -69,16 +88,18 @@ public sealed interface MachineFolder {
             }
             Optional<Group> machineTree = tree(MACHINE);
             Map<String, Set<String>> names = new LinkedHashMap<>();
-            machineTree.ifPresent(t -> SECTIONS.forEach(s -> names.put(s, names(t, s))));
-            Optional<Part> machinePart = machineTree.map(t -> new Check(names, problems).part(t, Forms.machine()));
+            Shape.Group form = Forms.machine();
+            machineTree.ifPresent(t -> names.putAll(names(t, form)));
+            Optional<Part> machinePart = machineTree.map(t -> new Check(names, problems).part(t, form));
             machinePart.ifPresent(new Contradictions(problems)::machine);
-            List<Written> tests = tests(names);
+            Recordings recordings = new Recordings(dir, problems);
+            List<BenchTest> tests = recordings.read(tests(names));
             if (machinePart.isEmpty() || !problems.isEmpty()) {
                 return new Refused(problems.sorted());
             }
             Machine machine = MachineBinder.machine(machinePart.get(), folderName());
-            return new Loaded(
-                    machine, tests.stream().map(Written::test).toList(), Map.copyOf(sha256), List.copyOf(notes));
+            sha256.putAll(recordings.sha256());
+            return new Loaded(machine, tests, recordings.all(), sha256, notes);
         }
 
         private List<Written> tests(Map<String, Set<String>> names) {
@@ -99,14 +120,26 @@ public sealed interface MachineFolder {
             }
             Optional<SourceText> source = SourceText.read(path, file, problems);
             source.ifPresent(s -> sha256.put(file, s.sha256()));
-            return source.flatMap(s -> TreeReader.read(s, problems));
+            return source.flatMap(s -> TreeReader.keys(s, problems));
         }
 
-        private static Set<String> names(Group tree, String section) {
-            return Stream.ofNullable(tree.entries().get(section))
-                    .filter(e -> e.value() instanceof Group)
-                    .flatMap(e -> ((Group) e.value()).entries().keySet().stream())
-                    .collect(java.util.stream.Collectors.toCollection(LinkedHashSet::new));
+        /**
+         * The parts that may be referred to. A section that is absent from a file with a key that is not known is left out:
+         * it may be that section under a wrong name.
+         */
+        private static Map<String, Set<String>> names(Group tree, Shape.Group form) {
+            boolean strange = tree.entries().keySet().stream()
+                    .anyMatch(key -> form.field(key).isEmpty());
+            Map<String, Set<String>> names = new LinkedHashMap<>();
+            for (String section : SECTIONS) {
+                Entry entry = tree.entries().get(section);
+                if (entry != null && entry.value() instanceof Group group) {
+                    names.put(section, group.entries().keySet());
+                } else if (!strange) {
+                    names.put(section, Set.of());
+                }
+            }
+            return names;
         }
 
         private String folderName() {

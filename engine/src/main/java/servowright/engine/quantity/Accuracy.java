@@ -5,7 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Limits of an instrument: {@code ± 0.1 %}, {@code ± 2 mV}, or both as {@code ± 0.1 % ± 2 mV}.
+ * Limits of an instrument: {@code ± 0.1 %}, {@code ± 50 ppm}, {@code ± 2 mV}, or both as {@code ± 0.1 % ± 2 mV}.
  *
  * @param relative share of the reading
  * @param absolute fixed part; its dimension is a pure number when only a share was given
@@ -44,12 +44,15 @@ public record Accuracy(double relative, Quantity absolute) {
             String unit = m.group(2).strip();
             at = m.end();
             any = true;
-            if (unit.equals("%")) {
-                relative += number / 100;
+            Optional<Unit> known = Units.find(unit).filter(u -> !unit.isEmpty() && Double.isFinite(u.toSi(number)));
+            if (known.isEmpty()) {
+                return Optional.empty();
+            }
+            if (known.get().dimension().equals(Dimension.NUMBER)) {
+                relative += known.get().toSi(number);
                 continue;
             }
-            Optional<Unit> known = Units.find(unit).filter(u -> !unit.isEmpty() && Double.isFinite(u.toSi(number)));
-            if (known.isEmpty() || absolute.si() > 0) {
+            if (absolute.si() > 0) {
                 return Optional.empty();
             }
             absolute = known.get().difference(number);

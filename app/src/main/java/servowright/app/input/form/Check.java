@@ -20,7 +20,6 @@ import servowright.engine.known.Problem;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Key;
 import servowright.engine.quantity.Accuracy;
-import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Spelling;
 
 /** Checks a tree against a form. Everything wrong becomes a problem; everything good becomes a value. */
@@ -68,7 +67,7 @@ public final class Check {
             return keys(node, "keys").map(g -> part(g, form));
         }
         if (shape instanceof Shape.Named named) {
-            return keys(node, "names of " + named.one() + "s").map(g -> named(g, named));
+            return keys(node, named.many() + " under names of your own").map(g -> named(g, named));
         }
         if (shape instanceof Shape.Listed listed) {
             return listed(node, listed);
@@ -87,7 +86,7 @@ public final class Check {
             return reference(reference, scalar);
         }
         if (shape instanceof Shape.Limits limits) {
-            return limits(limits.shown(), scalar);
+            return limits(limits, scalar);
         }
         return shape instanceof Shape.Words words ? words(words, scalar) : Optional.empty();
     }
@@ -99,7 +98,7 @@ public final class Check {
     private Value named(Group group, Shape.Named named) {
         Map<String, Value> values = new LinkedHashMap<>();
         group.entries().forEach((name, entry) -> {
-            if (goodName(name, entry.place(), named.one())) {
+            if (goodName(name, entry.place())) {
                 Node node = entry.value();
                 boolean bare = node instanceof Scalar s && s.absent() && named.each() instanceof Shape.Group;
                 Optional<Value> value = value(named.each(), bare ? new Group(node.place(), Map.of()) : node);
@@ -109,7 +108,7 @@ public final class Check {
         return new Part(group.place(), values);
     }
 
-    private boolean goodName(String name, Place place, String one) {
+    private boolean goodName(String name, Place place) {
         boolean good = !name.isBlank()
                 && name.length() <= LONGEST_NAME
                 && name.chars()
@@ -119,7 +118,7 @@ public final class Check {
                     Problem.Kind.NOT_ALLOWED_HERE,
                     place,
                     name,
-                    Problems.quoted(name) + " is no name for a " + one,
+                    Problems.quoted(name) + " cannot be a name here",
                     "up to " + LONGEST_NAME + " characters without a slash",
                     "Use a few letters, digits, blanks or hyphens.");
         }
@@ -212,18 +211,17 @@ public final class Check {
                 Problem.Kind.UNKNOWN_NAME, scalar.place(), scalar.text(), statement, all, near + "Known: " + all + ".");
     }
 
-    private Optional<Value> limits(Key shown, Scalar scalar) {
+    private Optional<Value> limits(Shape.Limits limits, Scalar scalar) {
         Optional<Accuracy> read =
                 scalar.text().length() > LONGEST_NAME ? Optional.empty() : Accuracy.parse(scalar.text());
-        Optional<Accuracy> good = read.filter(a -> a.absolute().dimension().equals(shown.dimension())
-                || (a.absolute().dimension().equals(Dimension.NUMBER)
-                        && a.absolute().si() == 0));
+        Optional<Accuracy> good = read.filter(
+                a -> a.absolute().si() == 0 || a.absolute().dimension().equals(limits.dimension()));
         if (good.isEmpty()) {
             problems.add(
                     Problem.Kind.NOT_A_QUANTITY,
                     scalar.place(),
                     scalar.text(),
-                    Problems.quoted(scalar.text()) + " says no limits for " + shown.meaning(),
+                    Problems.quoted(scalar.text()) + " says no limits for " + limits.shown(),
                     "± 0.1 %",
                     "Write them like ± 0.1 %, or ± 0.1 % ± 2 mV for a voltage.");
         }

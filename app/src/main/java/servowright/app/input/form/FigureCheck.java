@@ -69,7 +69,7 @@ final class FigureCheck {
     }
 
     private String otherUnit(Stated stated) {
-        Unit usual = usual();
+        Unit usual = KeyRange.usualUnit(key);
         if (stated.dimension().equals(Dimension.NUMBER) && stated.spread() == Stated.Spread.VALUE) {
             Quantity meant = usual.quantity(stated.nominal().si());
             if (within(meant)) {
@@ -112,7 +112,7 @@ final class FigureCheck {
         if (within(stated.lower()) && within(stated.upper())) {
             return true;
         }
-        String allowed = allowed();
+        String allowed = KeyRange.words(key);
         problems.add(
                 Problem.Kind.OUT_OF_RANGE,
                 place,
@@ -136,7 +136,7 @@ final class FigureCheck {
 
     /** The same number in another unit that would fit, if there is one. */
     private String meant(Stated stated) {
-        return Stream.of(Stream.of(usual()), Magnitude.relatives(stated.unit()).stream(), shares())
+        return Stream.of(Stream.of(KeyRange.usualUnit(key)), Magnitude.relatives(stated.unit()).stream(), shares())
                 .flatMap(Function.identity())
                 .filter(u -> fits(stated.lower(), stated.unit(), u) && fits(stated.upper(), stated.unit(), u))
                 .findFirst()
@@ -162,16 +162,6 @@ final class FigureCheck {
                 : body.replaceAll(
                         "(?<!\\p{L})" + Pattern.quote(symbol) + "(?![\\p{L}\\d])",
                         Matcher.quoteReplacement(unit.symbol()));
-    }
-
-    /** The unit its example is written in. */
-    private Unit usual() {
-        return QuantityText.parse(key.example()) instanceof Stated s ? s.unit() : Units.named("");
-    }
-
-    /** {@code 0.1 mm to 10 mm}. */
-    String allowed() {
-        return Magnitude.text(key.least(), usual()) + " to " + Magnitude.text(key.most(), usual());
     }
 
     private void add(Problem.Kind kind, Place place, String given, String statement, String remedy) {

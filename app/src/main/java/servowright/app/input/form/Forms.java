@@ -23,6 +23,7 @@ import servowright.engine.machine.SupplyKind;
 import servowright.engine.machine.SurroundingsFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
+import servowright.engine.quantity.Dimension;
 
 /**
  * The forms of {@code machine.yaml} and {@code bench.yaml}. Figures come from the enumerations of {@code engine.machine};
@@ -142,7 +143,8 @@ public final class Forms {
     }
 
     private static Shape channels() {
-        return new Shape.Named("channel", Shape.Words.like(Contacts.CHANNEL, "A to B, current, or shunt A to B"));
+        return new Shape.Named(
+                "channel", "channels", Shape.Words.like(Contacts.CHANNEL, "A to B, current, or shunt A to B"));
     }
 
     private static Shape.Group reading() {
@@ -155,17 +157,25 @@ public final class Forms {
     }
 
     private static Shape.Group instrument() {
-        return group(Arrays.stream(ReadingFigure.values())
-                .map(f -> Field.of(
-                        f.key().path(),
-                        "limits of the instrument that shows the " + f.key().meaning(),
-                        "± 0.1 %",
-                        new Shape.Limits(f.key())))
-                .toList());
+        List<Field> fields = new ArrayList<>();
+        for (ReadingFigure shown : ReadingFigure.values()) {
+            fields.add(limits(
+                    shown.key().path(), shown.key().meaning(), shown.key().dimension()));
+        }
+        fields.add(limits("time", "time", Dimension.TIME));
+        return new Shape.Group(fields);
+    }
+
+    private static Field limits(String shown, String meaning, Dimension dimension) {
+        return Field.of(
+                shown,
+                "limits of the instrument that shows the " + meaning,
+                "± 0.1 %",
+                new Shape.Limits(meaning, dimension));
     }
 
     private static Field named(String section, String one, Shape.Group each) {
-        return Field.group(section, "every " + one + " under a name of your own", new Shape.Named(one, each));
+        return Field.group(section, "every " + one + " under a name of your own", new Shape.Named(one, section, each));
     }
 
     static <T> Shape choice(T[] values, Function<T, String> words) {
@@ -208,7 +218,8 @@ public final class Forms {
     }
 
     private static Field figure(String name, Key key) {
-        List<String> words = key.equals(TestFigure.SAMPLE_INTERVAL.key()) ? List.of("none") : List.of();
+        boolean interval = name.equals(TestFigure.SAMPLE_INTERVAL.key().path());
+        List<String> words = interval ? List.of(RecordingFields.NO_CLOCK) : List.of();
         return Field.of(name, key.meaning(), key.example(), new Shape.Figure(key, words));
     }
 }

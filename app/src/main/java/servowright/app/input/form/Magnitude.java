@@ -63,6 +63,13 @@ final class Magnitude {
 
     private static String digits(double number) {
         BigDecimal rounded = new BigDecimal(number).round(new MathContext(4, RoundingMode.HALF_EVEN));
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        if (rounded.signum() == 0) {
+            return "0";
+        }
+        BigDecimal shortest = rounded.stripTrailingZeros();
+        boolean plain = Math.abs(number) < 1e6 && Math.abs(number) >= 1e-4;
+        return plain
+                ? shortest.toPlainString()
+                : shortest.toString().replace("E+", "e").replace("E", "e");
     }
 }

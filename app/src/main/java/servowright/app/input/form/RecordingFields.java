@@ -12,6 +12,9 @@ public enum RecordingFields implements Key.Named {
     EVERY(Key.count("every", "rows to gather into one mean", 1, 1_000_000, "10")),
     SEGMENT(Key.count("segment", "which of several segments to take, from 1", 1, 100_000, "1"));
 
+    /** Says that the rows of a recording have no time: {@code sample_interval: none}. */
+    public static final String NO_CLOCK = "none";
+
     /** Words for the marks between cells. */
     public static final List<String> DELIMITERS = List.of("comma", "semicolon", "tab", "blank");
 
@@ -52,11 +55,12 @@ public enum RecordingFields implements Key.Named {
                 Field.group(
                         "counter_wraps_at",
                         "how many values each counter has, by channel; time is the clock itself",
-                        new Shape.Named("channel", new Shape.Figure(wrap, List.of()))),
+                        new Shape.Named("channel", "channels", new Shape.Figure(wrap, List.of()))),
                 Field.group(
                         "scale",
                         "what one count is worth, by channel",
-                        new Shape.Named("channel", Shape.Words.like(".*\\d.*", "20 mV, or 20 mV zero at 128"))));
+                        new Shape.Named(
+                                "channel", "channels", Shape.Words.like(".*\\d.*", "20 mV, or 20 mV zero at 128"))));
         return Stream.concat(Forms.figures(values()).stream(), words.stream()).toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import servowright.engine.machine.Key;
+import servowright.engine.quantity.Dimension;
 
 /** What may stand behind a key. */
 public sealed interface Shape {
@@ -49,8 +50,12 @@ public sealed interface Shape {
      */
     record Reference(String section, String one) implements Shape {}
 
-    /** Limits of an instrument that shows this figure. */
-    record Limits(Key shown) implements Shape {}
+    /**
+     * Limits of an instrument.
+     *
+     * @param shown what it shows, in words
+     */
+    record Limits(String shown, Dimension dimension) implements Shape {}
 
     /** Known keys. */
     record Group(List<Field> fields) implements Shape {
@@ -58,7 +63,8 @@ public sealed interface Shape {
             fields = List.copyOf(fields);
         }
 
-        Optional<Field> field(String key) {
+        /** The field of that key, if there is one. */
+        public Optional<Field> field(String key) {
             return fields.stream().filter(f -> f.key().equals(key)).findFirst();
         }
 
@@ -70,9 +76,10 @@ public sealed interface Shape {
     /**
      * Parts under names that the user chooses.
      *
-     * @param one what each of them is called: {@code motor}
+     * @param one  what each of them is called: {@code motor}
+     * @param many what several of them are called: {@code motors}
      */
-    record Named(String one, Shape each) implements Shape {}
+    record Named(String one, String many, Shape each) implements Shape {}
 
     /**
      * A list.

@@ -70,7 +70,17 @@ public final class Problems {
 
     /** {@code text} in one line, cut to what fits into a sentence. */
     public static String shortened(String text) {
+        if (text.length() <= LONGEST_QUOTE && text.chars().allMatch(Problems::plain)) {
+            return text;
+        }
         String start = text.length() > LONGEST_QUOTE ? text.substring(0, LONGEST_QUOTE - 3) + "..." : text;
-        return start.replaceAll("[\\p{Cntrl}\\p{Cs}]", " ");
+        return start.chars()
+                .map(c -> plain(c) ? c : ' ')
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+    }
+
+    private static boolean plain(int c) {
+        return !Character.isISOControl(c) && !Character.isSurrogate((char) c);
     }
 }

@@ -45,39 +45,30 @@ public final class TreeReader {
     }
 
     /** The keys of a file; empty when it cannot be read or holds something else, which is then a problem. */
-    public static Optional<Group> read(SourceText source, Problems problems) {
-        if (Indentation.hasTabs(source, problems)) {
+    public static Optional<Group> keys(SourceText source, Problems problems) {
+        int before = problems.count();
+        List<Node> documents = documents(source, problems);
+        if (documents.isEmpty()) {
+            if (problems.count() == before) {
+                Place first = new Place(source.file(), 1, "");
+                problems.add(
+                        Problem.Kind.MISSING, first, "", "the file is empty", "", "Write keys and values into it.");
+            }
             return Optional.empty();
         }
-        String text = BracketQuotes.put(source.text());
-        try (JsonParser parser = YAML.createParser(ObjectReadContext.empty(), text)) {
-            return new TreeReader(source.file(), problems, (YAMLParser) parser).root();
-        } catch (JacksonException e) {
-            problems.add(YamlFault.problem(source.file(), e));
-            return Optional.empty();
-        }
-    }
-
-    private Optional<Group> root() {
-        JsonToken first = parser.nextToken();
-        if (first == null) {
-            problems.add(
-                    Problem.Kind.MISSING, at(1, ""), "", "the file is empty", "", "Write keys and values into it.");
-            return Optional.empty();
-        }
-        Node node = node("", 1);
-        if (stopped) {
-            return Optional.empty();
-        }
-        if (parser.nextToken() != null) {
+        if (documents.size() > 1) {
             problems.add(
                     Problem.Kind.NOT_ALLOWED_HERE,
-                    here(""),
+                    documents.get(1).place(),
                     "---",
                     "a second document begins here",
                     "one document",
                     "Remove the line --- or keep it in a file of its own.");
         }
+        return group(documents.get(0), problems);
+    }
+
+    private static Optional<Group> group(Node node, Problems problems) {
         if (node instanceof Group group) {
             return Optional.of(group);
         }
@@ -90,6 +81,28 @@ public final class TreeReader {
                 "key: value",
                 "Write key: value, with a blank behind the colon.");
         return Optional.empty();
+    }
+
+    /** Every document of a file; none when one of them cannot be read, which is then a problem. */
+    public static List<Node> documents(SourceText source, Problems problems) {
+        if (Indentation.hasTabs(source, problems)) {
+            return List.of();
+        }
+        String text = BracketQuotes.put(source.text());
+        try (JsonParser parser = YAML.createParser(ObjectReadContext.empty(), text)) {
+            return new TreeReader(source.file(), problems, (YAMLParser) parser).documents();
+        } catch (JacksonException e) {
+            problems.add(YamlFault.problem(source.file(), e));
+            return List.of();
+        }
+    }
+
+    private List<Node> documents() {
+        List<Node> documents = new ArrayList<>();
+        while (!stopped && parser.nextToken() != null) {
+            documents.add(node("", 1));
+        }
+        return stopped ? List.of() : documents;
     }
 
     private Node node(String path, int depth) {
@@ -162,10 +175,6 @@ public final class TreeReader {
     }
 
     private Place here(String path) {
-        return at(parser.currentTokenLocation().getLineNr(), path);
-    }
-
-    private Place at(int line, String path) {
-        return new Place(file, Math.max(1, line), path);
+        return new Place(file, Math.max(1, parser.currentTokenLocation().getLineNr()), path);
     }
 }

@@ -1,0 +1,203 @@
+package servowright.app.input;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import servowright.app.input.BenchBinder.Written;
+import servowright.app.input.csv.ReadResult;
+import servowright.app.input.csv.ReadingHints;
+import servowright.app.input.csv.RecordingReader;
+import servowright.app.input.form.Value;
+import servowright.app.input.tree.Problems;
+import servowright.engine.known.Place;
+import servowright.engine.known.Problem;
+import servowright.engine.machine.BenchTest;
+import servowright.engine.quantity.Spelling;
+import servowright.engine.recording.Recording;
+
+/** Reads the recordings that bench tests name: each once, however many tests name it. */
+final class Recordings {
+    /** Bytes of text that may be read at once; more is read one file after the other, to stay within a small heap. */
+    private static final long AT_ONCE = 50_000_000;
+
+    private final Path dir;
+    private final Problems problems;
+    private final Map<Request, Wanted> wanted = new LinkedHashMap<>();
+    private final Map<String, Recording> all = new LinkedHashMap<>();
+    private final Map<String, String> sha256 = new LinkedHashMap<>();
+
+    Recordings(Path dir, Problems problems) {
+        this.dir = dir.toAbsolutePath().normalize();
+        this.problems = problems;
+    }
+
+    /** A file and how it is to be read. */
+    private record Request(String file, ReadingHints hints) {}
+
+    /**
+     * A recording that a test wants.
+     *
+     * @param name what the tests call it: the path of its file, and the test too when one file is read in two ways
+     */
+    private record Wanted(String name, Path path, Written by) {}
+
+    /** The tests, each with the name of its recording, after all recordings were read. */
+    List<BenchTest> read(List<Written> tests) {
+        List<BenchTest> named = tests.stream().map(this::named).toList();
+        boolean small = wanted.values().stream().mapToLong(w -> size(w.path())).sum() < AT_ONCE;
+        Stream<Map.Entry<Request, Wanted>> files =
+                small ? wanted.entrySet().parallelStream() : wanted.entrySet().stream();
+        List<ReadResult> results = files.map(e -> RecordingReader.read(
+                        e.getValue().path(), e.getValue().name(), e.getKey().hints()))
+                .toList();
+        int i = 0;
+        for (Map.Entry<Request, Wanted> e : wanted.entrySet()) {
+            take(e.getKey(), e.getValue(), results.get(i++));
+        }
+        return named;
+    }
+
+    private void take(Request request, Wanted want, ReadResult result) {
+        if (result instanceof ReadResult.Read good) {
+            all.put(want.name(), good.recording());
+            sha256.put(request.file(), good.recording().sourceHash());
+        } else if (result instanceof ReadResult.Refused refused) {
+            refused.problems().forEach(p -> problems.add(asked(p, want.name(), want.by())));
+        }
+    }
+
+    /** Every recording by its name. */
+    Map<String, Recording> all() {
+        return all;
+    }
+
+    /** The hash of each file, by its path. */
+    Map<String, String> sha256() {
+        return sha256;
+    }
+
+    private BenchTest named(Written written) {
+        BenchTest test = written.test();
+        Optional<String> name = test.recording().flatMap(file -> name(file, written));
+        return name.equals(test.recording())
+                ? test
+                : new BenchTest(
+                        test.id(),
+                        test.place(),
+                        test.kind(),
+                        test.motor(),
+                        name,
+                        test.channels(),
+                        test.figures(),
+                        test.readings(),
+                        test.instrument());
+    }
+
+    private Optional<String> name(String file, Written written) {
+        Request request = new Request(file, RecordingHints.of(written.part(), problems));
+        Wanted known = wanted.get(request);
+        if (known != null) {
+            return Optional.of(known.name());
+        }
+        boolean other = wanted.keySet().stream().anyMatch(r -> r.file().equals(file));
+        String name = other ? file + " for " + written.test().id() : file;
+        Place place = written.part()
+                .at("recording")
+                .map(Value::place)
+                .orElse(written.test().place());
+        return path(file, place).map(path -> {
+            wanted.put(request, new Wanted(name, path, written));
+            return name;
+        });
+    }
+
+    private static long size(Path path) {
+        try {
+            return Files.size(path);
+        } catch (IOException e) {
+            return AT_ONCE;
+        }
+    }
+
+    /** A question that a key of the test answers is asked where that key belongs. */
+    private static Problem asked(Problem p, String name, Written written) {
+        if (p.place().path().isEmpty()) {
+            return p;
+        }
+        Place test = written.part().place();
+        Place key = written.part()
+                .at(p.place().path())
+                .map(Value::place)
+                .orElse(new Place(
+                        test.file(),
+                        test.line(),
+                        test.path() + " / " + p.place().path()));
+        return new Problem(p.kind(), key, p.given(), name + ": " + p.statement(), p.allowed(), p.remedy());
+    }
+
+    private Optional<Path> path(String file, Place place) {
+        try {
+            Path path = dir.resolve(file).normalize();
+            if (Path.of(file).isAbsolute() || !path.startsWith(dir)) {
+                return outside(file, place);
+            }
+            if (!Files.isRegularFile(path)) {
+                return missing(file, path, place);
+            }
+            return path.toRealPath().startsWith(dir.toRealPath()) ? Optional.of(path) : outside(file, place);
+        } catch (InvalidPathException e) {
+            return missing(file, dir, place);
+        } catch (IOException e) {
+            problems.add(
+                    Problem.Kind.UNREADABLE,
+                    place,
+                    file,
+                    Problems.quoted(file) + " cannot be read",
+                    "",
+                    "Check its rights.");
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Path> outside(String file, Place place) {
+        problems.add(
+                Problem.Kind.NOT_ALLOWED_HERE,
+                place,
+                file,
+                Problems.quoted(file) + " lies outside the folder of the machine",
+                "a path below the folder",
+                "Put the recording into the folder, so that the folder holds everything.");
+        return Optional.empty();
+    }
+
+    private Optional<Path> missing(String file, Path path, Place place) {
+        String remedy = file.contains("\\")
+                ? "Write / between folders."
+                : nearest(path).map(n -> "Nearest: " + n + ".").orElse("Check its name and folder.");
+        problems.add(Problem.Kind.MISSING_FILE, place, file, "there is no file " + Problems.quoted(file), "", remedy);
+        return Optional.empty();
+    }
+
+    /** The file in the same folder whose name comes nearest. */
+    private Optional<String> nearest(Path path) {
+        Path folder = path.getParent();
+        if (folder == null || !Files.isDirectory(folder) || !folder.startsWith(dir)) {
+            return Optional.empty();
+        }
+        List<String> names = new ArrayList<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            files.limit(1000).map(p -> String.valueOf(p.getFileName())).forEach(names::add);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+        return Spelling.nearest(Problems.shortened(String.valueOf(path.getFileName())), names)
+                .map(n -> dir.relativize(folder.resolve(n)).toString().replace('\\', '/'));
+    }
+}
