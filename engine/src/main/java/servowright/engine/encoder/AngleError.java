@@ -1,9 +1,7 @@
 package servowright.engine.encoder;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import servowright.engine.quantity.Require;
 
 /**
  * Angle read less angle of the shaft, over one turn.
@@ -23,16 +21,7 @@ public record AngleError(double meanRad, List<Ripple> ripples, double peakRad) {
         return ripples.get(order - 1);
     }
 
-    /** From an error given as a function of the shaft angle, at evenly spaced angles. */
-    public static AngleError of(DoubleUnaryOperator errorRad, int angles, int orders) {
-        Require.atLeast("number of angles", 2 * orders + 1, angles);
-        return ofSamples(
-                IntStream.range(0, angles)
-                        .mapToDouble(i -> errorRad.applyAsDouble(2 * Math.PI * i / angles))
-                        .toArray(),
-                orders);
-    }
-
+    /** From errors at evenly spaced angles of one turn. */
     static AngleError ofSamples(double[] errorRad, int orders) {
         int angles = errorRad.length;
         double sum = 0;

@@ -34,8 +34,7 @@ public record AxisField(
         double farthest = 1 / Math.sqrt(rr + far * far);
         double slope = Math.pow(farthest, 3) - Math.pow(nearest, 3);
         double curve = far * Math.pow(farthest, 5) - near * Math.pow(nearest, 5);
-        double third =
-                (rr - 4 * far * far) * Math.pow(farthest, 7) - (rr - 4 * near * near) * Math.pow(nearest, 7);
+        double third = (rr - 4 * far * far) * Math.pow(farthest, 7) - (rr - 4 * near * near) * Math.pow(nearest, 7);
         return new AxisField(
                 gapMetre + length / 2,
                 remanenceTesla / 4 * (far * farthest - near * nearest),

@@ -27,8 +27,7 @@ public record ChannelErrors(double offsetX, double offsetY, double gain, double 
     public FullTurn turn(int angles) {
         return FullTurn.of(
                 shaft -> new Planar(
-                        (1 + gain) * bent(Math.cos(shaft)) + offsetX,
-                        bent(Math.sin(shaft + quadratureRad)) + offsetY),
+                        (1 + gain) * bent(Math.cos(shaft)) + offsetX, bent(Math.sin(shaft + quadratureRad)) + offsetY),
                 angles);
     }
 

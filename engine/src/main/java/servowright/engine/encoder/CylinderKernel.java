@@ -96,9 +96,8 @@ record CylinderKernel(double radial, double around, double crossed, double axial
             double crossed = 4 / a * (2 * d - k);
             double t = (nc > 0 ? nc * (k - pi) + n * d : d) / (n * n);
             double beyond = difference * sum / (2 * rho * radius);
-            double radial = (crossed
-                            + beyond * (4 / a) * ((rho * rho + radius * radius) / (sum * sum) * pi - k))
-                    / (2 * rho);
+            double radial =
+                    (crossed + beyond * (4 / a) * ((rho * rho + radius * radius) / (sum * sum) * pi - k)) / (2 * rho);
             double axial = 2 / a * (k - difference / sum * pi) / radius;
             return new Face(zeta * radial, zeta * 16 * t / (sum * sum * a), crossed, zeta * axial);
         }

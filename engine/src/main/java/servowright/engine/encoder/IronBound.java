@@ -35,7 +35,8 @@ public final class IronBound {
     }
 
     private static double share(RoundMagnet magnet, double gap, double imageGap) {
-        return magnet.onAxis(1, imageGap).strengthTesla() / magnet.onAxis(1, gap).strengthTesla();
+        return magnet.onAxis(1, imageGap).strengthTesla()
+                / magnet.onAxis(1, gap).strengthTesla();
     }
 
     /**

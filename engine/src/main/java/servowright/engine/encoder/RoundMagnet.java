@@ -102,8 +102,7 @@ public record RoundMagnet(double radiusMetre, double boreRadiusMetre, double len
             double far = farthest * step / INWARDS;
             double near = farthest * (step - 1) / INWARDS;
             if (onAxis(remanenceTesla, near).strengthTesla() >= fieldTesla) {
-                return Roots.between(
-                        gap -> onAxis(remanenceTesla, gap).strengthTesla() - fieldTesla, near, far, 1e-12);
+                return Roots.between(gap -> onAxis(remanenceTesla, gap).strengthTesla() - fieldTesla, near, far, 1e-12);
             }
         }
         return OptionalDouble.empty();

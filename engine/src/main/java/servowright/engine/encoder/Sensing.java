@@ -68,8 +68,10 @@ public sealed interface Sensing {
         public Planar phasor(UnaryOperator<Vector> field) {
             double r = plateRadiusMetre;
             return new Planar(
-                    field.apply(new Vector(r, 0, 0)).z() - field.apply(new Vector(-r, 0, 0)).z(),
-                    field.apply(new Vector(0, r, 0)).z() - field.apply(new Vector(0, -r, 0)).z());
+                    field.apply(new Vector(r, 0, 0)).z()
+                            - field.apply(new Vector(-r, 0, 0)).z(),
+                    field.apply(new Vector(0, r, 0)).z()
+                            - field.apply(new Vector(0, -r, 0)).z());
         }
     }
 }

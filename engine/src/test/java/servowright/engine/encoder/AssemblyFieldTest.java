@@ -24,7 +24,8 @@ class AssemblyFieldTest {
             assertThat(Math.toDegrees(error.peakRad())).isCloseTo(number(row, "peak_deg"), within(2e-3));
             for (int order = 1; order <= 3; order++) {
                 Ripple ripple = error.ripple(order);
-                assertThat(Math.toDegrees(ripple.cosineRad())).isCloseTo(number(row, "c" + order + "_deg"), within(1e-5));
+                assertThat(Math.toDegrees(ripple.cosineRad()))
+                        .isCloseTo(number(row, "c" + order + "_deg"), within(1e-5));
                 assertThat(Math.toDegrees(ripple.sineRad())).isCloseTo(number(row, "s" + order + "_deg"), within(1e-5));
             }
         }
@@ -38,11 +39,12 @@ class AssemblyFieldTest {
             AngleError full = assembly.turn(new Sensing.Point(), 360).error();
             for (int order = 1; order <= 2; order++) {
                 Ripple ripple = formula.ripple(order);
-                assertThat(Math.toDegrees(ripple.cosineRad())).isCloseTo(number(row, "formula_c" + order), within(1e-5));
+                assertThat(Math.toDegrees(ripple.cosineRad()))
+                        .isCloseTo(number(row, "formula_c" + order), within(1e-5));
                 assertThat(Math.toDegrees(ripple.sineRad())).isCloseTo(number(row, "formula_s" + order), within(1e-5));
                 Ripple exact = full.ripple(order);
-                assertThat(Math.toDegrees(Math.hypot(
-                                exact.cosineRad() - ripple.cosineRad(), exact.sineRad() - ripple.sineRad())))
+                assertThat(Math.toDegrees(
+                                Math.hypot(exact.cosineRad() - ripple.cosineRad(), exact.sineRad() - ripple.sineRad())))
                         .isLessThan(0.021);
             }
         }
@@ -52,11 +54,11 @@ class AssemblyFieldTest {
     void agrees_with_the_table_of_single_and_paired_misplacements() {
         int compared = 0;
         for (Map<String, String> row : ReferenceData.rows("magnet-misalignment-6x2.5.csv")) {
-            if (row.get("case").startsWith("all")) {
+            if (ReferenceData.text(row, "case").startsWith("all")) {
                 continue; // its directions are not stated
             }
-            Sensing sensing = row.get("sensing").equals("point") ? new Sensing.Point() : new Sensing.Gradient(1e-3);
-            FullTurn turn = misplaced(row.get("case")).turn(sensing, 360);
+            Sensing sensing = ReferenceData.text(row, "sensing").equals("point") ? new Sensing.Point() : new Sensing.Gradient(1e-3);
+            FullTurn turn = misplaced(ReferenceData.text(row, "case")).turn(sensing, 360);
             assertThat(Math.abs(Math.toDegrees(turn.error().meanRad())))
                     .as(row.toString())
                     .isCloseTo(Math.abs(number(row, "mean_deg")), within(2e-5));
@@ -65,8 +67,12 @@ class AssemblyFieldTest {
                         .as(row + " H" + order)
                         .isCloseTo(number(row, "H" + order + "_deg"), within(2e-5));
             }
-            assertThat(1e3 * turn.leastSignal()).as(row.toString()).isCloseTo(number(row, "min_signal_mT"), within(2e-3));
-            assertThat(1e3 * turn.mostSignal()).as(row.toString()).isCloseTo(number(row, "max_signal_mT"), within(2e-3));
+            assertThat(1e3 * turn.leastSignal())
+                    .as(row.toString())
+                    .isCloseTo(number(row, "min_signal_mT"), within(2e-3));
+            assertThat(1e3 * turn.mostSignal())
+                    .as(row.toString())
+                    .isCloseTo(number(row, "max_signal_mT"), within(2e-3));
             compared++;
         }
         assertThat(compared).isGreaterThan(110);
@@ -93,7 +99,8 @@ class AssemblyFieldTest {
             if (tilt.matches()) {
                 double axis = "y".equals(tilt.group(3)) || tilt.group(3) == null ? Math.PI / 2 : 0;
                 axis = tilt.group(4) == null ? axis : Math.PI / 4;
-                tilts[index(tilt)] = Planar.along(Math.toRadians(Double.parseDouble(tilt.group(2))), axis - Math.PI / 2);
+                tilts[index(tilt)] =
+                        Planar.along(Math.toRadians(Double.parseDouble(tilt.group(2))), axis - Math.PI / 2);
             } else if (offset.matches()) {
                 double direction = offset.group(3) == null ? 0 : Math.PI / 4;
                 offsets[index(offset)] = Planar.along(1e-3 * Double.parseDouble(offset.group(2)), direction);

@@ -32,11 +32,13 @@ class AssemblyTest {
     @Test
     void sensor_off_the_axis_gives_a_second_harmonic_and_a_magnet_off_the_axis_only_a_constant() {
         // Field in space, six by two and a half, 1.2 T, 1 mm (recomputed).
-        assertThat(degrees(point(CENTRED.withOffsets(mm(0.3, 0), Planar.ZERO)), 2)).isCloseTo(0.0595, within(5e-5));
+        assertThat(degrees(point(CENTRED.withOffsets(mm(0.3, 0), Planar.ZERO)), 2))
+                .isCloseTo(0.0595, within(5e-5));
         FullTurn magnet = point(CENTRED.withOffsets(Planar.ZERO, Planar.along(0.3e-3, Math.PI / 4)));
         assertThat(Math.toDegrees(magnet.error().meanRad())).isCloseTo(-0.0595, within(5e-5));
         assertThat(Math.toDegrees(magnet.error().peakRad())).isLessThan(1e-10);
-        assertThat(degrees(point(CENTRED.withOffsets(mm(0.3, 0), mm(0.3, 0))), 1)).isCloseTo(0.123, within(5e-4));
+        assertThat(degrees(point(CENTRED.withOffsets(mm(0.3, 0), mm(0.3, 0))), 1))
+                .isCloseTo(0.123, within(5e-4));
     }
 
     @Test
@@ -45,7 +47,8 @@ class AssemblyTest {
                 .isCloseTo(0.394, within(5e-4));
         assertThat(degrees(point(CENTRED.withOffsets(mm(0.3, 0), Planar.ZERO).withTilts(Planar.ZERO, degree(0, 3))), 1))
                 .isCloseTo(0.348, within(5e-4));
-        assertThat(degrees(point(CENTRED.withTilts(degree(5, 0), Planar.ZERO)), 2)).isCloseTo(0.109, within(5e-4));
+        assertThat(degrees(point(CENTRED.withTilts(degree(5, 0), Planar.ZERO)), 2))
+                .isCloseTo(0.109, within(5e-4));
     }
 
     @Test
@@ -78,9 +81,11 @@ class AssemblyTest {
     @CsvSource({"0.1, 0.0065", "0.25, 0.041", "0.5, 0.172"})
     void separated_elements_err_even_when_centred(double r, double degree) {
         List<Planar> pair = List.of(mm(r, 0), mm(-r, 0));
-        assertThat(degrees(CENTRED.turn(new Sensing.Elements(pair, pair), 360), 2)).isCloseTo(degree, within(6e-4));
+        assertThat(degrees(CENTRED.turn(new Sensing.Elements(pair, pair), 360), 2))
+                .isCloseTo(degree, within(6e-4));
         List<Planar> four = List.of(mm(r, 0), mm(-r, 0), mm(0, r), mm(0, -r));
-        assertThat(degrees(CENTRED.turn(new Sensing.Elements(four, four), 360), 2)).isLessThan(1e-9);
+        assertThat(degrees(CENTRED.turn(new Sensing.Elements(four, four), 360), 2))
+                .isLessThan(1e-9);
     }
 
     @Test

@@ -56,25 +56,27 @@ class DisturbanceTest {
     @ParameterizedTest
     @CsvSource({"1, 5, 0.099", "1, 8, 0.012", "1.5, 5, 0.337", "1.5, 6, 0.165", "2, 6, 0.39", "2, 10, 0.029"})
     void screw_of_soft_iron_gives_a_second_harmonic(double radius, double distance, double degree) {
-        assertThat(Math.toDegrees(IronBound.screwSecondHarmonicRad(
-                        DISC, 1e-3, radius * 1e-3, distance * 1e-3, 0.5e-3)))
+        assertThat(Math.toDegrees(IronBound.screwSecondHarmonicRad(DISC, 1e-3, radius * 1e-3, distance * 1e-3, 0.5e-3)))
                 .isCloseTo(degree, within(0.02 * degree + 5e-4));
     }
 
     @Test
     void channel_errors_land_in_their_harmonics() {
         ChannelErrors offset = new ChannelErrors(0.01, 0, 0, 0, 0);
-        assertThat(Math.toDegrees(offset.turn(360).error().ripple(1).amplitudeRad())).isCloseTo(0.573, within(5e-4));
+        assertThat(Math.toDegrees(offset.turn(360).error().ripple(1).amplitudeRad()))
+                .isCloseTo(0.573, within(5e-4));
         assertThat(offset.firstHarmonicRad()).isCloseTo(0.01, within(1e-15));
         ChannelErrors gain = new ChannelErrors(0, 0, 0.01, 0, 0);
-        assertThat(Math.toDegrees(gain.turn(360).error().ripple(2).amplitudeRad())).isCloseTo(0.285, within(5e-4));
+        assertThat(Math.toDegrees(gain.turn(360).error().ripple(2).amplitudeRad()))
+                .isCloseTo(0.285, within(5e-4));
         assertThat(gain.secondHarmonicRad()).isCloseTo(0.01 / 2.01, within(1e-12));
         ChannelErrors skew = new ChannelErrors(0, 0, 0, Math.toRadians(1), 0);
         AngleError skewed = skew.turn(360).error();
         assertThat(Math.toDegrees(skewed.meanRad())).isCloseTo(0.5, within(1e-4));
         assertThat(Math.toDegrees(skewed.ripple(2).amplitudeRad())).isCloseTo(0.5, within(1e-3));
         ChannelErrors bent = new ChannelErrors(0, 0, 0, 0, 0.02);
-        assertThat(Math.toDegrees(bent.turn(360).error().ripple(4).amplitudeRad())).isCloseTo(0.291, within(5e-4));
+        assertThat(Math.toDegrees(bent.turn(360).error().ripple(4).amplitudeRad()))
+                .isCloseTo(0.291, within(5e-4));
         assertThat(Math.toDegrees(bent.fourthHarmonicRad())).isCloseTo(0.291, within(5e-4));
     }
 
@@ -99,7 +101,8 @@ class DisturbanceTest {
     @Test
     void recoil_takes_about_one_percent_from_a_disc() {
         assertThat(Remanence.recoilLoss(DISC, 1.05)).isBetween(0.001, 0.015);
-        assertThat(Remanence.recoilLoss(RoundMagnet.ring(6e-3, 2e-3, 2.5e-3), 1.05)).isBetween(0.0, 0.03);
+        assertThat(Remanence.recoilLoss(RoundMagnet.ring(6e-3, 2e-3, 2.5e-3), 1.05))
+                .isBetween(0.0, 0.03);
         assertThat(Remanence.recoilLoss(DISC, 1)).isZero();
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /** Rows of the private check data, by column name. Absent data skips the test that asks. */
@@ -22,8 +23,9 @@ final class ReferenceData {
         Path path = DIRECTORY.resolve(file);
         assumeTrue(Files.exists(path), "the check data " + file + " are absent");
         try {
-            List<String> lines =
-                    Files.readAllLines(path).stream().filter(l -> !l.startsWith("#")).toList();
+            List<String> lines = Files.readAllLines(path).stream()
+                    .filter(l -> !l.startsWith("#"))
+                    .toList();
             String[] names = lines.get(0).split(",", -1);
             return lines.stream()
                     .skip(1)
@@ -40,8 +42,12 @@ final class ReferenceData {
         return rows.stream().mapToDouble(row -> number(row, name)).toArray();
     }
 
+    static String text(Map<String, String> row, String name) {
+        return Objects.requireNonNull(row.get(name), name);
+    }
+
     static double number(Map<String, String> row, String name) {
-        return Double.parseDouble(row.get(name));
+        return Double.parseDouble(text(row, name));
     }
 
     private static Map<String, String> row(String[] names, String line) {

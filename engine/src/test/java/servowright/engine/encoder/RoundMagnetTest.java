@@ -53,7 +53,8 @@ class RoundMagnetTest {
 
     @Test
     void agrees_with_the_documented_value_of_a_general_field_library() {
-        // Documentation of the library's cylinder: polarisation (0.1, 0.2, 0.3) T, 10 x 10 mm, at (10, 10, 10) mm (seen).
+        // Documentation of the library's cylinder: polarisation (0.1, 0.2, 0.3) T, 10 x 10 mm, at (10, 10, 10) mm
+        // (seen).
         double permeability = 4e-7 * Math.PI;
         Vector field = RoundMagnet.disc(10e-3, 10e-3)
                 .fieldTesla(new Vector(0.1, 0.2, 0.3), millimetre(10, 10, 10))
@@ -128,9 +129,7 @@ class RoundMagnetTest {
     }
 
     private static Vector slope(UnaryOperator<Vector> field, Vector at, Vector step) {
-        return field.apply(at.plus(step))
-                .minus(field.apply(at.minus(step)))
-                .times(0.5 / step.length());
+        return field.apply(at.plus(step)).minus(field.apply(at.minus(step))).times(0.5 / step.length());
     }
 
     @Test
@@ -144,7 +143,8 @@ class RoundMagnetTest {
         RoundMagnet ring = RoundMagnet.ring(6e-3, 2e-3, 2.5e-3);
         Vector place = millimetre(0.4, 0.3, 2.25);
         Vector bore = RoundMagnet.disc(2e-3, 2.5e-3).fieldTesla(ALONG_X, place);
-        assertClose(ring.fieldTesla(ALONG_X, place), DISC.fieldTesla(ALONG_X, place).minus(bore), 1e-13);
+        assertClose(
+                ring.fieldTesla(ALONG_X, place), DISC.fieldTesla(ALONG_X, place).minus(bore), 1e-13);
         assertThat(ring.onAxis(1.2, 1e-3).strengthTesla())
                 .isCloseTo(-ring.fieldTesla(ALONG_X, millimetre(0, 0, 2.25)).x(), within(1e-14));
         assertThat(ring.volumeCubicMetre()).isCloseTo(Math.PI * 8e-6 * 2.5e-3, within(1e-20));
