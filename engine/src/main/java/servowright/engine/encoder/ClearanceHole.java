@@ -17,15 +17,24 @@ public enum ClearanceHole {
     }
 
     private final double screwMillimetre;
-    private final double[] holesMillimetre;
+    private final double fineMillimetre;
+    private final double mediumMillimetre;
+    private final double coarseMillimetre;
 
-    ClearanceHole(double screwMillimetre, double... holesMillimetre) {
+    ClearanceHole(double screwMillimetre, double fineMillimetre, double mediumMillimetre, double coarseMillimetre) {
         this.screwMillimetre = screwMillimetre;
-        this.holesMillimetre = holesMillimetre;
+        this.fineMillimetre = fineMillimetre;
+        this.mediumMillimetre = mediumMillimetre;
+        this.coarseMillimetre = coarseMillimetre;
     }
 
     public double holeMetre(Fit fit) {
-        return 1e-3 * holesMillimetre[fit.ordinal()];
+        return 1e-3
+                * switch (fit) {
+                    case FINE -> fineMillimetre;
+                    case MEDIUM -> mediumMillimetre;
+                    case COARSE -> coarseMillimetre;
+                };
     }
 
     /** How far a part can move from its centre on nominal sizes: half the difference of the diameters. */

@@ -61,8 +61,8 @@ public record Eccentricity(List<Part> parts) {
 
         private Planar draw(RandomGenerator random) {
             return switch (way) {
-                case DISC -> Planar.along(
-                        sizeMetre * Math.sqrt(random.nextDouble()), 2 * Math.PI * random.nextDouble());
+                case DISC ->
+                    Planar.along(sizeMetre * Math.sqrt(random.nextDouble()), 2 * Math.PI * random.nextDouble());
                 case CIRCLE -> Planar.along(sizeMetre, 2 * Math.PI * random.nextDouble());
                 case SQUARE -> new Planar(2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1).times(sizeMetre);
                 case SCATTER -> new Planar(random.nextGaussian(), random.nextGaussian()).times(sizeMetre);

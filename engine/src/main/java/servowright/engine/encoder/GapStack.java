@@ -36,8 +36,9 @@ public record GapStack(List<StackPart> parts) {
 
     /** Root of the sum of the squared tolerances: three standard deviations when every part is held. */
     public double rootSumOfSquaresMetre() {
-        return Math.sqrt(
-                parts.stream().mapToDouble(p -> p.toleranceMetre() * p.toleranceMetre()).sum());
+        return Math.sqrt(parts.stream()
+                .mapToDouble(p -> p.toleranceMetre() * p.toleranceMetre())
+                .sum());
     }
 
     /** The root sum of squares with room for processes off their centre. */
@@ -68,8 +69,7 @@ public record GapStack(List<StackPart> parts) {
 
     /** Drawn departures from the nominal gap. */
     public double[] departuresMetre(int trials, RandomGenerator random) {
-        List<Distribution> each =
-                parts.stream().map(StackPart::departureMetre).toList();
+        List<Distribution> each = parts.stream().map(StackPart::departureMetre).toList();
         return MonteCarlo.outputs(
                 drawn -> {
                     double sum = 0;

@@ -37,7 +37,10 @@ record SecondOrder(Planar constant, Planar first, Planar second) {
                 .plus(ws.times(eta * beta))
                 .plus(ws.times(I).times(beta * s.y()))
                 .plus(t.times(beta * v.x() + 2 * eta + s.x()));
-        Planar second = ws.times(ws).times(kappa).minus(t.times(ws).times(beta / 2)).minus(t.times(t).times(0.25));
+        Planar second = ws.times(ws)
+                .times(kappa)
+                .minus(t.times(ws).times(beta / 2))
+                .minus(t.times(t).times(0.25));
         return new SecondOrder(constant, first, second);
     }
 
@@ -68,8 +71,12 @@ record SecondOrder(Planar constant, Planar first, Planar second) {
 
         Round(int angles) {
             double step = 2 * Math.PI / angles;
-            cosines = IntStream.range(0, angles).mapToDouble(i -> Math.cos(i * step)).toArray();
-            sines = IntStream.range(0, angles).mapToDouble(i -> Math.sin(i * step)).toArray();
+            cosines = IntStream.range(0, angles)
+                    .mapToDouble(i -> Math.cos(i * step))
+                    .toArray();
+            sines = IntStream.range(0, angles)
+                    .mapToDouble(i -> Math.sin(i * step))
+                    .toArray();
         }
     }
 }

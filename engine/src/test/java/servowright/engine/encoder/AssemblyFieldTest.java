@@ -57,7 +57,9 @@ class AssemblyFieldTest {
             if (ReferenceData.text(row, "case").startsWith("all")) {
                 continue; // its directions are not stated
             }
-            Sensing sensing = ReferenceData.text(row, "sensing").equals("point") ? new Sensing.Point() : new Sensing.Gradient(1e-3);
+            Sensing sensing = ReferenceData.text(row, "sensing").equals("point")
+                    ? new Sensing.Point()
+                    : new Sensing.Gradient(1e-3);
             FullTurn turn = misplaced(ReferenceData.text(row, "case")).turn(sensing, 360);
             assertThat(Math.abs(Math.toDegrees(turn.error().meanRad())))
                     .as(row.toString())

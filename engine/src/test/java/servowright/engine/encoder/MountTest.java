@@ -70,8 +70,7 @@ class MountTest {
                 StackPart.widens("standoff", 5e-3, 0.1e-3).held(),
                 StackPart.narrows("magnet", 2.5e-3, 0.05e-3).held()));
         assertThat(stack.nominalMetre()).isCloseTo(2.5e-3, within(1e-12));
-        assertThat(stack.standardDeviationMetre())
-                .isCloseTo(stack.rootSumOfSquaresMetre() / 3, within(1e-12));
+        assertThat(stack.standardDeviationMetre()).isCloseTo(stack.rootSumOfSquaresMetre() / 3, within(1e-12));
         double[] drawn = stack.departuresMetre(20_000, new Random(SEED));
         assertThat(Statistics.standardDeviation(drawn))
                 .as("seed " + SEED)
@@ -86,8 +85,7 @@ class MountTest {
 
     @Test
     void refuses_a_part_without_direction_and_an_empty_stack() {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new StackPart("x", 0, 1, 0, StackPart.Scatter.EVEN));
+        assertThatIllegalArgumentException().isThrownBy(() -> new StackPart("x", 0, 1, 0, StackPart.Scatter.EVEN));
         assertThatIllegalArgumentException().isThrownBy(() -> new GapStack(List.of()));
         assertThatIllegalArgumentException().isThrownBy(() -> StackPart.widens("x", 1, -1));
     }
@@ -116,7 +114,8 @@ class MountTest {
         assertThat(found.kappaPerSquareMetre()).isCloseTo(truth.kappaPerSquareMetre(), within(600.0));
         assertThat(found.strength()).isCloseTo(1000 * truth.strengthTesla(), within(0.05));
         assertThat(found.kappaError()).isPositive();
-        assertThat(MeasuredAxisField.of(new double[] {1, 1, 1}, new double[] {1, 1, 1})).isEmpty();
+        assertThat(MeasuredAxisField.of(new double[] {1, 1, 1}, new double[] {1, 1, 1}))
+                .isEmpty();
     }
 
     @ParameterizedTest
@@ -151,8 +150,8 @@ class MountTest {
 
     @Test
     void half_a_runout_is_a_fixed_distance() {
-        Eccentricity shaft = new Eccentricity(
-                List.of(new Eccentricity.Part("runout", Eccentricity.Way.CIRCLE, 0.02e-3)));
+        Eccentricity shaft =
+                new Eccentricity(List.of(new Eccentricity.Part("runout", Eccentricity.Way.CIRCLE, 0.02e-3)));
         assertThat(shaft.quantileMetre(0.5, 1000, new Random(SEED))).isCloseTo(0.02e-3, within(1e-12));
         assertThat(shaft.worstMetre()).isEqualTo(0.02e-3);
         assertThat(shaft.rootMeanSquareMetre()).isCloseTo(0.02e-3, within(1e-12));
