@@ -11,16 +11,27 @@ import servowright.engine.worksheet.CaseCheck;
  * A worked case beside what came out, as it is shown.
  *
  * @param kind   what its answer rests on
+ * @param note   what else to know about the answer; may be empty
  * @param within whether everything came out as expected
  */
 public record CaseView(
-        String name, String sheet, String place, String kind, String source, boolean within, List<LineView> lines) {
+        String name,
+        String sheet,
+        String place,
+        String kind,
+        String source,
+        String note,
+        boolean within,
+        List<LineView> lines) {
     /**
      * One thing expected and what came of it.
      *
      * @param difference ours less theirs; empty for words
      */
     public record LineView(String what, String theirs, String ours, String difference, boolean within) {}
+
+    /** A smaller share of the tolerance is no difference, only the last bits of the arithmetic. */
+    private static final double WORTH_SHOWING = 1e-3;
 
     public CaseView {
         lines = List.copyOf(lines);
@@ -33,6 +44,7 @@ public record CaseView(
                 check.which().place().text(),
                 check.which().kind().word(),
                 check.which().source(),
+                check.which().note(),
                 check.within(),
                 check.lines().stream().map(CaseView::line).toList());
     }
@@ -44,7 +56,8 @@ public record CaseView(
                 String ours = FigureText.full(figure.ours(), "").text();
                 return new LineView(figure.what(), figure.theirs().text(), ours, "another dimension", false);
             }
-            Quantity apart = new Quantity(figure.difference(), unit.dimension());
+            boolean noise = Math.abs(figure.difference()) < WORTH_SHOWING * figure.tolerance();
+            Quantity apart = new Quantity(noise ? 0 : figure.difference(), unit.dimension());
             Unit scale = Unit.of(unit.symbol(), unit.dimension(), unit.factor());
             return new LineView(
                     figure.what(),

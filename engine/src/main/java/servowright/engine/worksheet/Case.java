@@ -31,23 +31,30 @@ public record Case(
     /** What an answer rests on. */
     public enum Kind {
         /** Printed in the source named. */
-        PUBLISHED("published"),
+        PUBLISHED("published", "printed in the source named"),
         /** A rule of the trade without a source. */
-        PRACTICE("practice"),
+        PRACTICE("practice", "a rule of the trade without a source"),
         /** Derived or computed independently of this program. */
-        DERIVED("derived"),
+        DERIVED("derived", "derived or computed independently of this program"),
         /** Recalled; the source named was not opened. */
-        MEMORY("memory");
+        MEMORY("memory", "recalled; the source named was not opened");
 
         private final String word;
+        private final String meaning;
 
-        Kind(String word) {
+        Kind(String word, String meaning) {
             this.word = word;
+            this.meaning = meaning;
         }
 
         /** As it is written in a case. */
         public String word() {
             return word;
+        }
+
+        /** What it says of the answer. */
+        public String meaning() {
+            return meaning;
         }
     }
 

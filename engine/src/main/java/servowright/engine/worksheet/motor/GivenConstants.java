@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import servowright.engine.known.Known;
+import servowright.engine.known.Origin;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Term;
 import servowright.engine.motor.ConstantBasis;
@@ -187,13 +188,18 @@ record GivenConstants(List<Figure> figures, Optional<ConstantsClosure> closure, 
         ConstantBasis basis = basis(i);
         String result = figures.size() == 1 ? "pλ" : "pλ " + (i + 1);
         String symbol = figure.term().symbol();
-        String factor = String.format(Locale.ROOT, "%.5f", basis.perFlux());
+        String factor = Bases.perFlux(basis);
+        String divisor = factor.contains("/") ? "(" + factor + ")" : factor;
         String formula = "{" + result + "} = "
                 + switch (stated.kind()) {
                     case SPEED_CONSTANT -> "1 / (" + factor + " · {" + symbol + "})";
-                    case EMF_CONSTANT, TORQUE_CONSTANT -> "{" + symbol + "} / " + factor;
-                    case FLUX_LINKAGE -> stated.polePairs() + " · {" + symbol + "} / " + factor;
+                    case EMF_CONSTANT, TORQUE_CONSTANT -> "{" + symbol + "} / " + divisor;
+                    case FLUX_LINKAGE -> "{p} · {" + symbol + "} / " + divisor;
                 };
+        Known polePairs = Known.number(stated.polePairs(), Origin.DERIVED, "pole pairs");
+        Term[] terms = stated.kind() == StatedConstant.Kind.FLUX_LINKAGE
+                ? new Term[] {figure.term(), Term.of("p", polePairs)}
+                : new Term[] {figure.term()};
         return c.step(
                 "pole pairs times flux linkage from the " + figure.words() + ", " + basis.words(),
                 formula,
@@ -203,7 +209,7 @@ record GivenConstants(List<Figure> figures, Optional<ConstantsClosure> closure, 
                                 stated.kind(), x[0], stated.polePairs(), List.of(basis), stated.relativeUncertainty())
                         .on(basis)
                         .emfPhasePeakVoltSecondPerRad(),
-                figure.term());
+                terms);
     }
 
     private ConstantBasis basis(int i) {

@@ -4,11 +4,11 @@ import static servowright.engine.worksheet.motor.Citations.POWER_BALANCE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Problem;
 import servowright.engine.known.Term;
+import servowright.engine.motor.ConstantBasis;
 import servowright.engine.motor.MotorConstants;
 import servowright.engine.quantity.CurrentBasis;
 import servowright.engine.quantity.VoltageBasis;
@@ -23,17 +23,6 @@ import servowright.engine.worksheet.Worksheet;
 
 /** Any of a motor's constants on any basis to all of them on every basis. */
 public final class MotorConstantsSheet implements Worksheet {
-    private static final Map<VoltageBasis, String> VOLTS_PER_FLUX = Map.of(
-            VoltageBasis.LINE_PEAK, "√3",
-            VoltageBasis.LINE_RMS, "√(3/2)",
-            VoltageBasis.PHASE_PEAK, "1",
-            VoltageBasis.PHASE_RMS, "1/√2",
-            VoltageBasis.SIX_STEP, "3√3/π");
-    private static final Map<CurrentBasis, String> TORQUE_PER_FLUX = Map.of(
-            CurrentBasis.Q_AXIS, "3/2",
-            CurrentBasis.PHASE_RMS, "3/√2",
-            CurrentBasis.SIX_STEP, "3√3/π");
-
     private static final Declaration DECLARATION = new Declaration(
             "motor-constants",
             "Motor constants on every basis",
@@ -98,7 +87,7 @@ public final class MotorConstantsSheet implements Worksheet {
         for (CurrentBasis basis : Bases.MOTOR_CURRENTS) {
             c.result(
                     torqueName(basis),
-                    "{Kt} = " + TORQUE_PER_FLUX.get(basis) + " · {pλ}",
+                    "{Kt} = " + Bases.perFlux(ConstantBasis.of(basis)) + " · {pλ}",
                     POWER_BALANCE,
                     x -> new MotorConstants(x[0]).torqueConstant(basis),
                     pLambda);
@@ -122,7 +111,7 @@ public final class MotorConstantsSheet implements Worksheet {
         for (VoltageBasis basis : VoltageBasis.values()) {
             Term ke = c.result(
                     Bases.name("emf_constant_", basis.words()),
-                    "{Ke} = " + VOLTS_PER_FLUX.get(basis) + " · {pλ}",
+                    "{Ke} = " + Bases.perFlux(ConstantBasis.of(basis)) + " · {pλ}",
                     POWER_BALANCE,
                     x -> new MotorConstants(x[0]).emfConstant(basis),
                     pLambda);

@@ -1,7 +1,6 @@
 package servowright.engine.worksheet.motor;
 
 import java.util.List;
-import java.util.Locale;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Problem;
@@ -100,9 +99,7 @@ public final class SpinReadingSheet implements Worksheet {
         double half = input.equals("voltage") ? 1 : 0.5;
         Term pLambda = c.result(
                 "emf_constant_phase_peak",
-                "{pλ} = " + (half < 1 ? "1/2 · " : "") + "{V} / ("
-                        + String.format(
-                                Locale.ROOT, "%.5f", ConstantBasis.of(basis).perFlux()) + " · {ω})",
+                "{pλ} = " + (half < 1 ? "1/2 · " : "") + "{V} / (" + Bases.perFlux(ConstantBasis.of(basis)) + " · {ω})",
                 SPIN,
                 x -> MotorConstants.ofEmfConstant(half * x[0] / x[1], basis).emfPhasePeakVoltSecondPerRad(),
                 c.given("V", input),

@@ -172,7 +172,7 @@ public final class WindingInductanceSheet implements Worksheet {
 
     private static void threePairs(Calculation c) {
         Term[] pairs = {c.given("ab", "reading", 0), c.given("bc", "reading", 1), c.given("ca", "reading", 2)};
-        String a = "A = 2/3 √({ab}² + {bc}² + {ca}² − {ab}{bc} − {bc}{ca} − {ca}{ab})";
+        String a = "A = 2/3 √({ab}² + {bc}² + {ca}² − {ab}·{bc} − {bc}·{ca} − {ca}·{ab})";
         Term d = c.result(
                 "d_inductance",
                 "{Ld} = (({ab} + {bc} + {ca})/3 − A)/2, " + a,

@@ -278,6 +278,9 @@ public final class WindingResistanceSheet implements Worksheet {
     }
 
     private static Term none(String symbol) {
-        return Term.of(symbol, Known.exact(new Quantity(0, Dimension.RESISTANCE), Origin.ASSUMED, "four-wire"), "ohm");
+        return Term.of(
+                symbol,
+                Known.exact(new Quantity(0, Dimension.RESISTANCE), Origin.ASSUMED, "nothing, with four wires"),
+                "ohm");
     }
 }
