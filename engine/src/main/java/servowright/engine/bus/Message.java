@@ -18,4 +18,14 @@ public record Message(String name, long sendNs, long periodNs, long jitterNs, lo
         Require.notNegative("jitter of " + name, (double) jitterNs, "ns");
         Require.positive("deadline of " + name, (double) deadlineNs, "ns");
     }
+
+    /** The same message, queued up to so much later. */
+    public Message later(long moreJitterNs) {
+        return moreJitterNs == 0 ? this : new Message(name, sendNs, periodNs, jitterNs + moreJitterNs, deadlineNs);
+    }
+
+    /** The same message with a frame of another length. */
+    public Message sending(long otherNs) {
+        return new Message(name, otherNs, periodNs, jitterNs, deadlineNs);
+    }
 }

@@ -1,5 +1,7 @@
 package servowright.engine.bus;
 
+import java.util.Comparator;
+import java.util.List;
 import servowright.engine.quantity.Require;
 
 /**
@@ -42,5 +44,52 @@ public final class Terminators {
             }
         }
         return best;
+    }
+
+    /** A terminator and where it sits along the trunk. */
+    public record Placed(double metre, double ohm) {
+        public Placed {
+            Require.notNegative("place of a terminator", metre, "m");
+            Require.positive("terminator", ohm, "ohm");
+        }
+    }
+
+    /**
+     * Reading anywhere on a trunk whose wires have a resistance of their own, ohm; infinite without any terminator.
+     *
+     * <p><b>Formula.</b> To either side the farthest terminator in series with the loop of the wires up to the next, in parallel with that
+     * one, and so on to the meter.
+     *
+     * @param placed     terminators in any order
+     * @param loopOhmPerMetre resistance of both wires together, ohm/m
+     * @param atMetre    where the meter is
+     */
+    public static double readingOhm(List<Placed> placed, double loopOhmPerMetre, double atMetre) {
+        double left = 0;
+        double leftAt = 0;
+        double right = 0;
+        double rightAt = 0;
+        List<Placed> sorted = placed.stream()
+                .sorted(Comparator.comparingDouble(Placed::metre))
+                .toList();
+        for (Placed p : sorted) {
+            if (p.metre() <= atMetre) {
+                left = carried(left, (p.metre() - leftAt) * loopOhmPerMetre) + 1 / p.ohm();
+                leftAt = p.metre();
+            }
+        }
+        for (int i = sorted.size() - 1; i >= 0 && sorted.get(i).metre() > atMetre; i--) {
+            Placed p = sorted.get(i);
+            right = carried(right, (rightAt - p.metre()) * loopOhmPerMetre) + 1 / p.ohm();
+            rightAt = p.metre();
+        }
+        double here = carried(left, (atMetre - leftAt) * loopOhmPerMetre)
+                + carried(right, (rightAt - atMetre) * loopOhmPerMetre);
+        return here == 0 ? Double.POSITIVE_INFINITY : 1 / here;
+    }
+
+    /** Conductance seen through a series resistance, S. */
+    private static double carried(double siemens, double ohm) {
+        return siemens == 0 ? 0 : 1 / (1 / siemens + ohm);
     }
 }

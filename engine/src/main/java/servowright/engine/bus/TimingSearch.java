@@ -49,6 +49,11 @@ public final class TimingSearch {
      */
     public static List<BitTiming> all(
             long clockHz, double bitsPerSecond, Limits limits, double propNs, double samplePoint) {
+        return within(MOST_RATE_ERROR, clockHz, bitsPerSecond, limits, propNs, samplePoint);
+    }
+
+    static List<BitTiming> within(
+            double rateError, long clockHz, double bitsPerSecond, Limits limits, double propNs, double samplePoint) {
         Require.positive("bit rate", bitsPerSecond, "bit/s");
         List<BitTiming> found = new ArrayList<>();
         for (int prescaler = 1; prescaler <= limits.mostPrescaler(); prescaler++) {
@@ -57,7 +62,7 @@ public final class TimingSearch {
             for (int before = limits.leastBefore(); before <= limits.mostBefore(); before++) {
                 for (int ps2 = limits.leastPs2(); ps2 <= limits.mostPs2(); ps2++) {
                     double rate = (double) clockHz / prescaler / (1 + before + ps2);
-                    if (Math.abs(rate / bitsPerSecond - 1) <= MOST_RATE_ERROR && before - prop >= 1) {
+                    if (Math.abs(rate / bitsPerSecond - 1) <= rateError && before - prop >= 1) {
                         found.add(timing(clockHz, prescaler, before, ps2, prop, limits));
                     }
                 }

@@ -44,4 +44,34 @@ public final class TrunkCable {
         Require.positive("delay there and back", returnNsPerMetre, "ns/m");
         return edgeNs / returnNsPerMetre / 3;
     }
+
+    /**
+     * Level at the far end, V: V_out · R_far / (R_far + 2 R_w), R_far the far terminator in parallel with the nodes there.
+     *
+     * @param outVolt       level of the sender, V
+     * @param wireOhm       resistance of one wire over the whole trunk, ohm
+     * @param terminatorOhm the far terminator, ohm
+     * @param nodes         number of nodes
+     * @param nodeOhm       differential input resistance of a node, ohm
+     */
+    public static double farEndVolt(double outVolt, double wireOhm, double terminatorOhm, int nodes, double nodeOhm) {
+        Require.notNegative("wire resistance", wireOhm, "ohm");
+        Require.positive("terminator", terminatorOhm, "ohm");
+        Require.positive("input resistance of a node", nodeOhm, "ohm");
+        Require.atLeast("number of nodes", 1, nodes);
+        double far = 1 / (1 / terminatorOhm + (nodes - 1) / nodeOhm);
+        return outVolt * far / (far + 2 * wireOhm);
+    }
+
+    /**
+     * Resistance of one wire, ohm: ρ (1 + α (T - 20 degC)) L / A, copper, ρ = 0.017241 ohm mm2/m, α = 0.00393 /K (IACS, recalled).
+     *
+     * @param metre   length, m
+     * @param mm2     cross-section, mm2
+     * @param celsius temperature, degC
+     */
+    public static double wireOhm(double metre, double mm2, double celsius) {
+        Require.positive("cross-section", mm2, "mm2");
+        return 0.017241 * (1 + 0.00393 * (celsius - 20)) * metre / mm2;
+    }
 }
