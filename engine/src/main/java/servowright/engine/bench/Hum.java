@@ -13,8 +13,9 @@ import servowright.engine.numeric.HarmonicTerms;
  * @param hertz     mains frequency
  * @param amplitude peak
  * @param removed   the trace without it
+ * @param fit       of that trace
  */
-record Hum(double hertz, double amplitude, Trace removed) {
+record Hum(double hertz, double amplitude, Trace removed, HarmonicFit fit) {
     private static final double[] MAINS_HERTZ = {50, 60};
 
     /** Standard errors at which a line counts as there. */
@@ -24,6 +25,9 @@ record Hum(double hertz, double amplitude, Trace removed) {
     private static final double RESOLVED_CYCLES = 0.8;
 
     private static final int ROUNDS = 4;
+
+    /** A line that changes by less than this share of its standard error takes no more from the signal. */
+    private static final double SETTLED = 0.1;
 
     /** The stronger of the mains lines, if one stands out and can be told from the signal. */
     static Optional<Hum> find(Trace trace, HarmonicFit fit, HarmonicTerms terms) {
@@ -76,7 +80,12 @@ record Hum(double hertz, double amplitude, Trace removed) {
                 left[i] += hum[i];
             }
             HarmonicFit found = trace.with(left).fit(line);
-            amplitude = found.harmonic(1).amplitude();
+            Harmonic now = found.harmonic(1);
+            boolean settled = Math.abs(now.amplitude() - amplitude) < SETTLED * now.amplitudeStandardError();
+            if (round > 0 && settled) {
+                break;
+            }
+            amplitude = now.amplitude();
             double[] rest = trace.values().clone();
             for (int i = 0; i < rest.length; i++) {
                 hum[i] = left[i] - found.residuals().at(i) - found.offset();
@@ -85,6 +94,6 @@ record Hum(double hertz, double amplitude, Trace removed) {
             without = trace.with(rest);
             fit = without.fit(terms.startingAt(fit.frequency()));
         }
-        return new Hum(hertz, amplitude, without);
+        return new Hum(hertz, amplitude, without, fit);
     }
 }

@@ -23,12 +23,12 @@ public final class Identification {
             Machine machine, List<BenchTest> tests, Map<String, Recording> recordings) {
         Map<String, IdentifiedMotor> motors = new LinkedHashMap<>();
         Map<String, TestResult> results = new LinkedHashMap<>();
-        for (Motor motor : machine.motors().values()) {
-            List<BenchTest> own =
-                    tests.stream().filter(t -> t.motor().equals(motor.name())).toList();
-            MotorIdentification identification = new MotorIdentification(motor, own, recordings);
-            motors.put(motor.name(), identification.identified());
-            identification.results().forEach(r -> results.put(r.test().id(), r));
+        List<Done> done = machine.motors().values().parallelStream()
+                .map(motor -> Done.of(motor, tests, recordings))
+                .toList();
+        for (Done one : done) {
+            motors.put(one.motor().name(), one.motor());
+            one.results().forEach(r -> results.put(r.test().id(), r));
         }
         List<TestResult> inOrder = new ArrayList<>();
         for (BenchTest test : tests) {
@@ -38,5 +38,15 @@ public final class Identification {
             }
         }
         return new IdentifiedMachine(machine, motors, inOrder);
+    }
+
+    /** One motor and the tests it was in; motors do not depend on each other. */
+    private record Done(IdentifiedMotor motor, List<TestResult> results) {
+        static Done of(Motor motor, List<BenchTest> tests, Map<String, Recording> recordings) {
+            List<BenchTest> own =
+                    tests.stream().filter(t -> t.motor().equals(motor.name())).toList();
+            MotorIdentification identification = new MotorIdentification(motor, own, recordings);
+            return new Done(identification.identified(), List.copyOf(identification.results()));
+        }
     }
 }

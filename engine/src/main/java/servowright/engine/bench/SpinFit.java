@@ -72,7 +72,8 @@ record SpinFit(Trace trace, HarmonicFit fit, SpinPieces pieces, double plainVolt
             Optional<Hum> hum = Hum.find(trace, fit, terms);
             if (hum.isPresent()) {
                 used = hum.get().removed();
-                fit = used.fit(terms.startingAt(fit.frequency()));
+                HarmonicFit cleaned = hum.get().fit();
+                fit = cleaned.status().converged() ? cleaned : used.fit(terms.startingAt(fit.frequency()));
                 remarks.add(humRemark(trace, hum.get()));
             } else if (Hum.couldHide(fit.frequency(), trace.spanS())) {
                 remarks.add(Phrase.of(trace.channel()

@@ -98,14 +98,33 @@ public final class Covariance {
 
     /** Covariance of several figures, each given by its row of derivatives. */
     public Covariance through(double[][] jacobianRows) {
-        double[][] result = new double[jacobianRows.length][jacobianRows.length];
-        for (int i = 0; i < result.length; i++) {
+        int size = jacobianRows.length;
+        double[][] result = new double[size][size];
+        for (int i = 0; i < size; i++) {
+            double[] carried = carried(jacobianRows[i]);
             for (int j = 0; j <= i; j++) {
-                result[i][j] = covarianceOf(jacobianRows[i], jacobianRows[j]);
+                Check.sameLength("a gradient", rows.length, jacobianRows[j].length);
+                for (int k = 0; k < rows.length; k++) {
+                    result[i][j] += carried[k] * jacobianRows[j][k];
+                }
                 result[j][i] = result[i][j];
             }
         }
         return new Covariance(result);
+    }
+
+    /** A gradient times this matrix. */
+    private double[] carried(double[] gradient) {
+        Check.sameLength("a gradient", rows.length, gradient.length);
+        double[] carried = new double[rows.length];
+        for (int i = 0; i < rows.length; i++) {
+            if (gradient[i] != 0) {
+                for (int k = 0; k < rows.length; k++) {
+                    carried[k] += gradient[i] * rows[i][k];
+                }
+            }
+        }
+        return carried;
     }
 
     /**

@@ -58,18 +58,53 @@ final class HarmonicPass {
         double[][] gram = new double[size][size];
         double[] right = new double[size];
         double rss = 0;
+        HarmonicSums sums = new HarmonicSums(2 * terms.highestOrder());
         for (int start = 0; start < samples.length; start += BLOCK) {
             int length = Math.min(BLOCK, samples.length - start);
             fillBlock(start, length, omega, figures);
+            sums.add(baseCosine, baseSine, length);
             for (int i = 0; i < size; i++) {
-                for (int j = 0; j <= i; j++) {
-                    gram[i][j] += dot(columns[i], columns[j], length);
-                }
                 right[i] += dot(columns[i], left, length);
+            }
+            if (withFrequency) {
+                addRow(gram, linear, linear + 1, length);
+            }
+            if (terms.drift()) {
+                addRow(gram, 1, linear, length);
             }
             rss += dot(left, left, length);
         }
+        fillGram(gram, sums);
         return solved(gram, right, rss);
+    }
+
+    /** Products of one column with the first {@code count} columns; the lower triangle is filled. */
+    private void addRow(double[][] gram, int row, int count, int length) {
+        for (int j = 0; j < count; j++) {
+            gram[Math.max(row, j)][Math.min(row, j)] += dot(columns[row], columns[j], length);
+        }
+    }
+
+    /** Products of the offset and the orders, which need no pass of their own. */
+    private void fillGram(double[][] gram, HarmonicSums sums) {
+        gram[0][0] = samples.length;
+        int first = firstOrderColumn();
+        for (int a = 0; a < terms.orders().size(); a++) {
+            int row = first + 2 * a;
+            int order = terms.orders().get(a);
+            gram[row][0] = sums.cosine(order);
+            gram[row + 1][0] = sums.sine(order);
+            for (int b = 0; b <= a; b++) {
+                int column = first + 2 * b;
+                int lower = terms.orders().get(b);
+                gram[row][column] = 0.5 * (sums.cosine(order - lower) + sums.cosine(order + lower));
+                gram[row + 1][column + 1] = 0.5 * (sums.cosine(order - lower) - sums.cosine(order + lower));
+                gram[row + 1][column] = 0.5 * (sums.sine(order + lower) + sums.sine(order - lower));
+                if (b < a) {
+                    gram[row][column + 1] = 0.5 * (sums.sine(order + lower) - sums.sine(order - lower));
+                }
+            }
+        }
     }
 
     /** Residuals of all samples at these figures. */

@@ -1,5 +1,8 @@
 package servowright.engine.quantity;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
 /**
  * Dimension of a quantity as exponents of kilogram, metre, second, ampere, kelvin, radian and bit, each counted in
  * halves so that a motor constant (newton metre per root watt) has one too.
@@ -97,6 +100,25 @@ public record Dimension(int mass, int length, int time, int current, int tempera
     /** The same dimension with the radian left out: what a pocket calculator would compare. */
     public Dimension withoutAngle() {
         return new Dimension(mass, length, time, current, temperature, 0, information);
+    }
+
+    /** Written out: dimensions are compared everywhere, from the first moments of the program on. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Dimension that
+                && mass == that.mass
+                && length == that.length
+                && time == that.time
+                && current == that.current
+                && temperature == that.temperature
+                && angle == that.angle
+                && information == that.information;
+    }
+
+    @Override
+    public int hashCode() {
+        int[] exponents = {mass, length, time, current, temperature, angle, information};
+        return Arrays.hashCode(exponents);
     }
 
     /** Base units with exponents, for example {@code kg m2 s-2 rad-1}. A pure number gives {@code 1}. */

@@ -17,6 +17,10 @@ public final class Units {
 
     /** The unit written as {@code text}, if it can be read. Empty text is the pure number. */
     public static Optional<Unit> find(String text) {
+        Unit written = UnitTable.ALL.get(text);
+        if (written != null) {
+            return Optional.of(written.renamed(text));
+        }
         String spelled = spelling(text);
         if (spelled.isEmpty()) {
             return Optional.of(Unit.of("", Dimension.NUMBER, 1));
