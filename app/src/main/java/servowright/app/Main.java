@@ -5,6 +5,7 @@ import servowright.app.cli.Console;
 import servowright.app.cli.ExitCode;
 import servowright.app.cli.Program;
 import servowright.app.cli.Screen;
+import servowright.app.dossier.Dossier;
 
 /** Starts the program and joins its parts. */
 public final class Main {
@@ -12,10 +13,14 @@ public final class Main {
 
     public static void main(String[] words) {
         Screen screen = Console.screen(System.getenv());
-        ExitCode code = Program.calculating(version()).run(screen, words);
+        ExitCode code = program(version()).run(screen, words);
         screen.out().flush();
         screen.err().flush();
         System.exit(code.number());
+    }
+
+    private static Program program(String version) {
+        return Program.of(new MachineReader(version), Dossier::html, version);
     }
 
     private static String version() {

@@ -77,7 +77,7 @@ final class AssessScreen {
         }
         screen.wrapped(column, finding.reason());
         screen.wrapped(column, finding.remedy());
-        for (NeedView need : finding.needs()) {
+        for (NeedView need : finding.openNeeds()) {
             screen.wrapped(column, need.text());
         }
     }

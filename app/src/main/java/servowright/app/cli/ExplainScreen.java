@@ -22,7 +22,10 @@ final class ExplainScreen {
             screen.labelled(2, "figure", COLUMN, Sentence.of(m.value().text()));
             screen.labelled(2, "limit", COLUMN, Sentence.of(m.limitText()));
         });
-        for (NeedView need : finding.needs()) {
+        if (!finding.openNeeds().isEmpty()) {
+            screen.line();
+        }
+        for (NeedView need : finding.openNeeds()) {
             screen.labelled(2, "would settle", COLUMN + 2, Sentence.of(need.text()));
         }
         if (!finding.working().isEmpty()) {

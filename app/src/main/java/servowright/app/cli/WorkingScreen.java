@@ -29,7 +29,7 @@ final class WorkingScreen {
             shown.line(working.get(i));
             boolean last = i + 1 == working.size();
             if (last || !working.get(i + 1).source().equals(working.get(i).source())) {
-                shown.source(working.get(i).source());
+                shown.source(working.get(i));
             }
         }
     }
@@ -55,8 +55,10 @@ final class WorkingScreen {
         introduced.add(line.symbol() + " = " + result);
     }
 
-    private void source(String source) {
-        if (!source.isEmpty()) {
+    /** What the line itself says to be its origin is not said again. */
+    private void source(WorkingText line) {
+        String source = line.source();
+        if (!source.isEmpty() && !line.from().endsWith(source)) {
             screen.labelled(column, "source", column + 8, Sentence.of(source));
         }
     }

@@ -32,7 +32,7 @@ final class FindingPart {
         Text.paragraph(finding.reason(), "", page);
         Text.paragraph(finding.remedy(), "", page);
         finding.margin().ifPresent(m -> page.add(RailSvg.of(m)));
-        finding.needs().forEach(n -> Text.paragraph(Sentence.of("Would settle it: " + n.text()), "", page));
+        finding.openNeeds().forEach(n -> Text.paragraph(Sentence.of("Would settle it: " + n.text()), "", page));
         finding.assumptions()
                 .forEach(a -> Text.paragraph(Sentence.of("Assumed: ").then("", a), "soft", page));
         WorkingPart.write("Working", finding.working(), page);

@@ -38,7 +38,7 @@ final class WorkingPart {
         for (WorkingText.TermText term : line.terms()) {
             page.leaf("div", term.symbol() + " = " + term.figure().text() + ", " + term.from(), "class", "with");
         }
-        if (withSource && !line.source().isEmpty()) {
+        if (withSource && !line.source().isEmpty() && !line.from().endsWith(line.source())) {
             page.leaf("div", "Source: " + line.source(), "class", "with");
         }
         page.close();

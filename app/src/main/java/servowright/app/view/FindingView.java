@@ -49,6 +49,13 @@ public record FindingView(
         assumptions = List.copyOf(assumptions);
     }
 
+    /** What would settle it, as far as the remedy does not say so already. */
+    public List<NeedView> openNeeds() {
+        return needs.stream()
+                .filter(n -> n.settle().isEmpty() || !n.settle().equals(remedy.text()))
+                .toList();
+    }
+
     static FindingView of(Finding finding) {
         return new FindingView(
                 finding.key(),

@@ -9,16 +9,12 @@ import servowright.engine.machine.Machine;
 
 /** Turns an assessment into its view. */
 final class Presenter {
-    private static final List<String> CAUTIONS = List.of(
-            "Motors turn, springs store, batteries burn: current-limited supply and a free shaft for a first spin.",
-            "Local codes and licensed practice decide.");
-
     private Presenter() {}
 
     static View present(Assessment assessment, List<String> notes) {
         Machine machine = assessment.machine();
         List<FindingView> findings =
-                assessment.findings().stream().map(FindingView::of).toList();
+                assessment.findings().parallelStream().map(FindingView::of).toList();
         return new View(
                 machine.name(),
                 machine.about(),
@@ -26,13 +22,17 @@ final class Presenter {
                 View.Counts.of(findings),
                 findings,
                 MachineParts.of(machine),
-                assessment.identified().motors().values().stream()
+                assessment.identified().motors().values().parallelStream()
                         .map(MotorView::of)
                         .toList(),
-                assessment.identified().tests().stream().map(TestView::of).toList(),
+                assessment.identified().tests().parallelStream()
+                        .map(TestView::of)
+                        .toList(),
                 assumed(assessment.findings()),
                 notes,
-                CAUTIONS,
+                assessment.cautions().stream()
+                        .map(c -> Sentence.of(c.sentence()).text())
+                        .toList(),
                 assessment.inputs().entrySet().stream()
                         .map(e -> new View.FileView(e.getKey(), e.getValue()))
                         .toList(),

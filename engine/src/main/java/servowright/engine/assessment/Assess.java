@@ -3,21 +3,35 @@ package servowright.engine.assessment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import servowright.engine.bench.Identification;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.findings.Finding;
 import servowright.engine.findings.Rules;
+import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Machine;
 import servowright.engine.prediction.Predictions;
+import servowright.engine.recording.Recording;
 
 /** The door: from a machine and its bench to one assessment. Same input, same assessment. */
 public final class Assess {
     private Assess() {}
 
+    /**
+     * Assesses a machine from what is declared and what was recorded.
+     *
+     * @param recordings by the name under which the tests refer to them
+     */
+    public static Assessment assess(
+            Machine machine, List<BenchTest> tests, Map<String, Recording> recordings, AssessSettings settings) {
+        return assess(Identification.identify(machine, tests, recordings), settings);
+    }
+
     /** Assesses a machine of which the bench has already told what it knows. */
     public static Assessment assess(IdentifiedMachine identified, AssessSettings settings) {
         Predictions predictions = Predictions.of(identified);
         List<String> order = subjects(identified.machine());
-        List<Finding> findings = Rules.all().stream()
+        List<Finding> findings = Rules.all().parallelStream()
                 .filter(rule -> settings.wants(rule.area()))
                 .flatMap(rule -> rule.examine(predictions).stream())
                 .sorted(Comparator.comparing(Finding::verdict).thenComparingInt(f -> place(order, f.subject())))
