@@ -110,8 +110,8 @@ public final class DemandStudy {
         return always(orZero(stated, what.key().dimension()));
     }
 
-    private static Demand compute(Inquiry in, Profile profile, List<Known> x) {
-        Term[] torque = {
+    private static Term[] torqueTerms(List<Known> x) {
+        return new Term[] {
             Term.of("JL", x.get(3)),
             Term.of("a", x.get(9), "rad/s2"),
             Term.of("Tf", x.get(4), "N m"),
@@ -120,6 +120,9 @@ public final class DemandStudy {
             Term.of("η", x.get(1)),
             Term.of("J", x.get(2))
         };
+    }
+
+    private static Demand compute(Inquiry in, Profile profile, List<Known> x) {
         Known peak = in.sheet()
                 .note(
                         "peak torque at the motor",
@@ -127,7 +130,7 @@ public final class DemandStudy {
                         "N m",
                         BALANCE,
                         derive(Dimension.TORQUE, profile, x, MotorDuty::peakNewtonMetre),
-                        torque);
+                        torqueTerms(x));
         Known rms = in.sheet()
                 .note(
                         "RMS torque at the motor",

@@ -43,8 +43,9 @@ record Headings(List<String> names, List<Optional<Unit>> units, boolean indexed,
     static Headings find(List<List<String>> lines, List<Boolean> comments, DataBlock block) {
         Optional<List<String>> keyed = keyed(lines, block, NAME_KEYS);
         if (keyed.isPresent()) {
-            List<Optional<Unit>> units =
-                    keyed(lines, block, UNIT_KEYS).map(Headings::units).orElse(noUnits(block.width()));
+            List<Optional<Unit>> units = keyed(lines, block, UNIT_KEYS)
+                    .map(Headings::units)
+                    .orElseGet(() -> beneath(lines, comments, block));
             return of(keyed.get(), units, false, List.of());
         }
         int last = above(lines, comments, block.first());
@@ -104,6 +105,15 @@ record Headings(List<String> names, List<Optional<Unit>> units, boolean indexed,
             }
         }
         return Optional.empty();
+    }
+
+    /** Units in a second row of headings, between the names and the block: {@code "Time (s)","Voltage (V)"}. */
+    private static List<Optional<Unit>> beneath(List<List<String>> lines, List<Boolean> comments, DataBlock block) {
+        int i = above(lines, comments, block.first());
+        List<String> cells = i < 0 ? blanks(block.width()) : at(lines.get(i), block);
+        return cells.stream()
+                .map(c -> UnitWords.find(c).or(() -> NameAndUnit.of(c).unit()))
+                .toList();
     }
 
     /** Names in the comment directly above the block, as numerical programs write them. */

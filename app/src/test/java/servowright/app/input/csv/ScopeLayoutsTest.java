@@ -55,6 +55,13 @@ class ScopeLayoutsTest {
     }
 
     @Test
+    void takes_the_unit_from_a_second_row_of_headings_below_the_names() {
+        String head = "\"Interval (s) =\",2E-5\n\"Channel\",\"CH 1\"\n\"Time (s)\",\"Voltage (V)\"\n";
+        Recording recording = read(bench.file(rows(head, "\n", i -> text("%.5f,%.3f", t(i), a(i)))));
+        assertThat(unit(recording, "CH 1")).isEqualTo("V");
+    }
+
+    @Test
     void reads_names_over_units_with_trailing_commas() {
         String head = "X,CH1,CH2,\nSecond,Volt,Volt,\n";
         holdsSignal(read(bench.file(rows(head, "\n", i -> text("%.6e,%.3f,%.3f,", t(i), a(i), b(i))))), "CH1");

@@ -112,25 +112,29 @@ public final class PwmRippleSheet implements Worksheet {
                 x -> ripple(x[0]).rms(),
                 depth);
         if (winding) {
-            Term[] terms = {
-                depth,
-                c.given("V", "supply"),
-                PhaseValue.inductance(c, "inductance", "L", HookUp.TWO_TERMINALS),
-                c.given("f", "pwm")
-            };
-            c.result(
-                    "peak_to_peak",
-                    "{Δi} = share at {m} · {V} / ({L} · {f})",
-                    EXACT,
-                    x -> ripple(x[0]).peakToPeakAmp(x[1], x[2], x[3]),
-                    terms);
-            c.result(
-                    "rms",
-                    "{Δi rms} = share at {m} · {V} / ({L} · {f})",
-                    EXACT,
-                    x -> ripple(x[0]).rmsAmp(x[1], x[2], x[3]),
-                    terms);
+            current(c, depth);
         }
+    }
+
+    private static void current(Calculation c, Term depth) {
+        Term[] terms = {
+            depth,
+            c.given("V", "supply"),
+            PhaseValue.inductance(c, "inductance", "L", HookUp.TWO_TERMINALS),
+            c.given("f", "pwm")
+        };
+        c.result(
+                "peak_to_peak",
+                "{Δi} = share at {m} · {V} / ({L} · {f})",
+                EXACT,
+                x -> ripple(x[0]).peakToPeakAmp(x[1], x[2], x[3]),
+                terms);
+        c.result(
+                "rms",
+                "{Δi rms} = share at {m} · {V} / ({L} · {f})",
+                EXACT,
+                x -> ripple(x[0]).rmsAmp(x[1], x[2], x[3]),
+                terms);
     }
 
     private static CurrentRipple ripple(double depth) {

@@ -91,6 +91,10 @@ public final class SupplyCurrentSheet implements Worksheet {
                 BALANCE,
                 x -> drawn(x).busAmp(),
                 terms);
+        underLoad(c, terms, power, copper);
+    }
+
+    private static void underLoad(Calculation c, Term[] terms, Term power, Term copper) {
         c.term("Ri", "source_resistance").ifPresent(ri -> {
             c.result(
                     "voltage_under_load",

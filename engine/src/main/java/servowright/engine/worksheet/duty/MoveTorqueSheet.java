@@ -142,6 +142,10 @@ public final class MoveTorqueSheet implements Worksheet {
                 PROFILE,
                 x -> cycle.duty(x).peakRadPerS(),
                 terms);
+        torquesAndPowers(c, cycle, terms);
+    }
+
+    private static void torquesAndPowers(Calculation c, Cycle cycle, Term[] terms) {
         torques(c, cycle, terms);
         c.result(
                 "peak_torque", "{T peak} = largest |T|", RMS, x -> cycle.duty(x).peakNewtonMetre(), terms);

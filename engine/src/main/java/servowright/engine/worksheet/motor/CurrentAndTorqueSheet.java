@@ -139,6 +139,10 @@ public final class CurrentAndTorqueSheet implements Worksheet {
         if (!c.inputs().has("supply")) {
             return;
         }
+        drawn(c, power, copper, torque, speed, current, ohm);
+    }
+
+    private static void drawn(Calculation c, Term power, Term copper, Term torque, Term speed, Term current, Term ohm) {
         Term idle = c.given("P idle", "idle_power");
         Term volt = c.given("V", "supply");
         c.result(

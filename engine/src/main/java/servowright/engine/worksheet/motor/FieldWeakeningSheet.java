@@ -141,6 +141,10 @@ public final class FieldWeakeningSheet implements Worksheet {
                     x -> reach(motor.winding(x), x),
                     limited);
         }
+        topSpeed(c, motor, current, volt);
+    }
+
+    private static void topSpeed(Calculation c, GivenMotor motor, Term current, Term volt) {
         Term[] terms = motor.terms(current, volt);
         double[] values = values(terms);
         if (CurrentAngle.topMechRadPerS(

@@ -193,6 +193,12 @@ public final class SpeedRangeSheet implements Worksheet {
                 STEADY,
                 x -> reach(motor.winding(x), x),
                 terms);
+        neglecting(c, motor, terms);
+        return speed;
+    }
+
+    /** The same speed when the inductance, or the resistance, is left out. */
+    private static void neglecting(Calculation c, GivenMotor motor, Term[] terms) {
         c.result(
                 "loaded_speed_resistance_only",
                 "{ω} = ({V} − {R}{i}) / {pλ}",
@@ -205,7 +211,6 @@ public final class SpeedRangeSheet implements Worksheet {
                 STEADY,
                 x -> reach(motor.winding(x).withPhaseOhm(0), x),
                 terms);
-        return speed;
     }
 
     private static double reach(Winding winding, double[] x) {

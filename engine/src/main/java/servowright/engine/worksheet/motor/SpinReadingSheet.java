@@ -104,6 +104,10 @@ public final class SpinReadingSheet implements Worksheet {
                 x -> MotorConstants.ofEmfConstant(half * x[0] / x[1], basis).emfPhasePeakVoltSecondPerRad(),
                 c.given("V", input),
                 speed);
+        constants(c, poles, speed, pLambda);
+    }
+
+    private static void constants(Calculation c, GivenPoles poles, Term speed, Term pLambda) {
         c.result(
                 "speed_constant_line_peak",
                 "{Kv} = 1 / (√3 · {pλ})",
