@@ -41,7 +41,11 @@ record Combination(Known value, double chiSquare, boolean consistent) {
         LinearFit fit = LinearFit.withKnownSigma(Design.ofColumns(ones), values, own);
         double[] weights =
                 Arrays.stream(own).map(u -> fit.covariance().at(0, 0) / (u * u)).toArray();
-        Known mean = Propagation.linear(results.get(0).dimension(), fit.parameter(0), results, weights);
+        // Within the results in spite of rounding: a count that all agree on stays a whole number.
+        double least = Arrays.stream(values).min().orElseThrow();
+        double most = Arrays.stream(values).max().orElseThrow();
+        double middle = Math.min(most, Math.max(least, fit.parameter(0)));
+        Known mean = Propagation.linear(results.get(0).dimension(), middle, results, weights);
         double chi = fit.residualSumOfSquares();
         return new Combination(mean, chi, chi <= Quantile.chiSquared(SURE, own.length - 1.0));
     }

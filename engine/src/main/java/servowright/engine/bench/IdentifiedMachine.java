@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import servowright.engine.machine.Machine;
 
 /**
@@ -16,5 +17,10 @@ public record IdentifiedMachine(Machine machine, Map<String, IdentifiedMotor> mo
     public IdentifiedMachine {
         motors = Collections.unmodifiableMap(new LinkedHashMap<>(motors));
         tests = List.copyOf(tests);
+    }
+
+    /** A motor by its name, if the machine has it. */
+    public Optional<IdentifiedMotor> motor(String name) {
+        return Optional.ofNullable(motors.get(name));
     }
 }

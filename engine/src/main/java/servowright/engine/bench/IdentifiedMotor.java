@@ -38,4 +38,10 @@ public record IdentifiedMotor(
                 ? Outcome.missing(what.words() + " of " + name, "state it in machine.yaml or measure it")
                 : found.best();
     }
+
+    /** Every candidate of a parameter, the best first. */
+    public List<Candidate> candidates(MotorParameter what) {
+        Parameter found = parameters.get(what);
+        return found == null ? List.of() : found.candidates();
+    }
 }

@@ -108,7 +108,8 @@ final class SpinTest {
         String name = recording.name() + " " + channel.name();
         if (channel.unit().isEmpty()) {
             return Outcome.missing(
-                    "the unit of " + name + ": it holds bare numbers", "export it in volt, or state volt per count");
+                    "the unit of " + name + ": it holds bare numbers",
+                    "export it in volt, or state scale: {" + channel.name() + ": 1 V} with the worth of one count");
         }
         if (!channel.unit().get().dimension().equals(Dimension.VOLTAGE)) {
             return Outcome.missing(

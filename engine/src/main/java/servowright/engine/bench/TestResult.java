@@ -28,4 +28,12 @@ public record TestResult(
         remarks = List.copyOf(remarks);
         curves = List.copyOf(curves);
     }
+
+    /** The value of a parameter, or why this test does not give it. */
+    public Outcome<Candidate> outcome(MotorParameter what) {
+        Outcome<Candidate> outcome = values.get(what);
+        return outcome == null
+                ? Outcome.missing(what.words() + " from " + test.id(), "another kind of test gives it")
+                : outcome;
+    }
 }

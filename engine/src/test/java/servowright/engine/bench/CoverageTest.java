@@ -32,6 +32,7 @@ class CoverageTest {
         for (int k = 0; k < DRAWS; k++) {
             held += Math.abs(draw.applyAsDouble(new Random(seed + k))) <= 1 ? 1 : 0;
         }
+        System.out.printf(Locale.ROOT, "seed %d: 95 %% intervals hold the truth in %d of %d%n", seed, held, DRAWS);
         return (double) held / DRAWS;
     }
 
@@ -82,8 +83,7 @@ class CoverageTest {
         return departure(
                 SpinTest.of(test, MOTOR, Given.recording("a.csv", interval, Given.channel("CH1", "V", coarse)))
                         .result()
-                        .values()
-                        .get(MotorParameter.FLUX_LINKAGE)
+                        .outcome(MotorParameter.FLUX_LINKAGE)
                         .found()
                         .orElseThrow()
                         .value(),
@@ -124,8 +124,7 @@ class CoverageTest {
         }
         return departure(
                 ResistanceTest.of(test.done())
-                        .values()
-                        .get(MotorParameter.PHASE_RESISTANCE)
+                        .outcome(MotorParameter.PHASE_RESISTANCE)
                         .found()
                         .orElseThrow()
                         .value(),
@@ -172,8 +171,7 @@ class CoverageTest {
                                 Given.recording("a.csv", interval, Given.channel("CH1", "V", coarse)),
                                 Optional.of(known))
                         .result()
-                        .values()
-                        .get(MotorParameter.PHASE_INDUCTANCE)
+                        .outcome(MotorParameter.PHASE_INDUCTANCE)
                         .found()
                         .orElseThrow()
                         .value(),

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import servowright.engine.known.Outcome;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Declared;
@@ -171,5 +172,12 @@ final class Given {
             coarse[i] = count * step;
         }
         return coarse;
+    }
+
+    /** What an outcome without an answer asks for first. */
+    static String need(Outcome<Candidate> outcome) {
+        return outcome.fold(
+                answer -> "nothing, there is " + answer.value().value(),
+                missing -> missing.needs().get(0).what());
     }
 }

@@ -32,8 +32,8 @@ class IdentificationTest {
 
     private static IdentifiedMotor identified(Motor motor, BenchTest... tests) {
         return Identification.identify(Given.machine(motor), List.of(tests), Map.of())
-                .motors()
-                .get("hub");
+                .motor("hub")
+                .orElseThrow();
     }
 
     private static Known best(IdentifiedMotor motor, MotorParameter what) {
@@ -143,8 +143,7 @@ class IdentificationTest {
     void reads_an_unstated_basis_as_the_one_that_closes_with_the_spin() {
         IdentifiedMotor motor =
                 identified(Given.motor(MAGNETS, "14", SPEED_CONSTANT, "445 rpm/V"), spin("spin hub 1", 1));
-        Candidate label =
-                motor.parameters().get(MotorParameter.FLUX_LINKAGE).candidates().get(1);
+        Candidate label = motor.candidates(MotorParameter.FLUX_LINKAGE).get(1);
         assertThat(label.value().si()).isCloseTo(FLUX, within(1e-5));
         assertThat(label.assumptions()).anyMatch(p -> p.template().contains("read as line rms"));
         assertThat(motor.contradictions()).isEmpty();
@@ -179,12 +178,7 @@ class IdentificationTest {
         double both = best(two, MotorParameter.FLUX_LINKAGE).relativeUncertainty();
         assertThat(best(two, MotorParameter.FLUX_LINKAGE).si()).isCloseTo(1.0001 * FLUX, within(1e-7));
         assertThat(both).isLessThan(alone).isGreaterThan(0.002 / Math.sqrt(3));
-        assertThat(two.parameters()
-                        .get(MotorParameter.FLUX_LINKAGE)
-                        .candidates()
-                        .get(0)
-                        .working()
-                        .steps())
+        assertThat(two.candidates(MotorParameter.FLUX_LINKAGE).get(0).working().steps())
                 .anyMatch(s -> s.label().contains("how well they agree"));
     }
 
@@ -229,11 +223,7 @@ class IdentificationTest {
     void says_that_a_recording_is_absent() {
         BenchTest test = Given.spin("spin hub 1").recorded("nowhere.csv").done();
         IdentifiedMachine machine = Identification.identify(Given.machine(Given.motor()), List.of(test), Map.of());
-        assertThat(machine.tests()
-                        .get(0)
-                        .values()
-                        .get(MotorParameter.FLUX_LINKAGE)
-                        .found())
+        assertThat(machine.tests().get(0).outcome(MotorParameter.FLUX_LINKAGE).found())
                 .isEmpty();
     }
 

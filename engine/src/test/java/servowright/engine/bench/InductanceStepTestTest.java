@@ -11,8 +11,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
-import servowright.engine.known.Outcome;
-import servowright.engine.known.Outcome.Missing;
 import servowright.engine.known.Source;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
@@ -52,13 +50,11 @@ class InductanceStepTestTest {
     }
 
     private static Known value(TestResult result, MotorParameter what) {
-        return result.values().get(what).found().orElseThrow().value();
+        return result.outcome(what).found().orElseThrow().value();
     }
 
     private static String need(TestResult result) {
-        Outcome<Candidate> outcome = result.values().get(MotorParameter.PHASE_INDUCTANCE);
-        assertThat(outcome).isInstanceOf(Missing.class);
-        return ((Missing<Candidate>) outcome).needs().get(0).what();
+        return Given.need(result.outcome(MotorParameter.PHASE_INDUCTANCE));
     }
 
     @Test
@@ -130,8 +126,8 @@ class InductanceStepTestTest {
                 .reading("C to A", ReadingFigure.INDUCTANCE, "121.4751 uH")
                 .done();
         IdentifiedMotor motor = Identification.identify(Given.machine(MOTOR), List.of(test), Map.of())
-                .motors()
-                .get("hub");
+                .motor("hub")
+                .orElseThrow();
         assertThat(motor.best(MotorParameter.D_INDUCTANCE).found().orElseThrow().si())
                 .isCloseTo(60e-6, within(1e-10));
         assertThat(motor.best(MotorParameter.Q_INDUCTANCE).found().orElseThrow().si())

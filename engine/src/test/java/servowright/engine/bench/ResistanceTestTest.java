@@ -7,8 +7,6 @@ import static servowright.engine.machine.ReadingFigure.RESISTANCE;
 import static servowright.engine.machine.ReadingFigure.VOLTAGE;
 
 import org.junit.jupiter.api.Test;
-import servowright.engine.known.Outcome;
-import servowright.engine.known.Outcome.Missing;
 import servowright.engine.machine.TestFigure;
 
 class ResistanceTestTest {
@@ -17,13 +15,11 @@ class ResistanceTestTest {
     }
 
     private static Candidate found(TestResult result) {
-        return result.values().get(MotorParameter.PHASE_RESISTANCE).found().orElseThrow();
+        return result.outcome(MotorParameter.PHASE_RESISTANCE).found().orElseThrow();
     }
 
     private static String need(TestResult result) {
-        Outcome<Candidate> outcome = result.values().get(MotorParameter.PHASE_RESISTANCE);
-        assertThat(outcome).isInstanceOf(Missing.class);
-        return ((Missing<Candidate>) outcome).needs().get(0).what();
+        return Given.need(result.outcome(MotorParameter.PHASE_RESISTANCE));
     }
 
     @Test

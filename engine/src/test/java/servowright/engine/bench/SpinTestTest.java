@@ -10,8 +10,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
-import servowright.engine.known.Outcome;
-import servowright.engine.known.Outcome.Missing;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
@@ -47,11 +45,7 @@ class SpinTestTest {
     }
 
     private static Known flux(TestResult result) {
-        return result.values()
-                .get(MotorParameter.FLUX_LINKAGE)
-                .found()
-                .orElseThrow()
-                .value();
+        return result.outcome(MotorParameter.FLUX_LINKAGE).found().orElseThrow().value();
     }
 
     private static TestResult reduced(BenchTest test, Recording recording) {
@@ -59,9 +53,7 @@ class SpinTestTest {
     }
 
     private static String need(TestResult result, MotorParameter what) {
-        Outcome<Candidate> outcome = result.values().get(what);
-        assertThat(outcome).isInstanceOf(Missing.class);
-        return ((Missing<Candidate>) outcome).needs().get(0).what();
+        return Given.need(result.outcome(what));
     }
 
     @Test
@@ -76,8 +68,7 @@ class SpinTestTest {
         assertThat(flux(result).si()).isCloseTo(FLUX, within(3e-3 * FLUX));
         assertThat(flux(result).origin()).isEqualTo(Origin.MEASURED);
         assertThat(flux(result).relativeUncertainty()).isBetween(0.0028, 0.0036);
-        assertThat(result.values()
-                        .get(MotorParameter.POLE_PAIRS)
+        assertThat(result.outcome(MotorParameter.POLE_PAIRS)
                         .found()
                         .orElseThrow()
                         .value()
@@ -136,8 +127,7 @@ class SpinTestTest {
                 .done();
         Recording recording = Given.recording("a.csv", 2e-5, Given.channel("CH1", "V", wave(2500, 2e-5, 70, 0)));
         Candidate found = reduced(bare, recording)
-                .values()
-                .get(MotorParameter.FLUX_LINKAGE)
+                .outcome(MotorParameter.FLUX_LINKAGE)
                 .found()
                 .orElseThrow();
         assertThat(found.assumptions()).anyMatch(p -> p.template().contains("oscilloscope"));
@@ -265,7 +255,7 @@ class SpinTestTest {
                     String.format(java.util.Locale.ROOT, "%.2f Hz", hertz));
         }
         IdentifiedMachine machine = Identification.identify(Given.machine(MOTOR), List.of(test.done()), Map.of());
-        assertThat(machine.motors().get("hub").remarks())
+        assertThat(machine.motor("hub").orElseThrow().remarks())
                 .anyMatch(p -> p.template().contains("misses zero"));
     }
 }

@@ -1,0 +1,204 @@
+package servowright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import servowright.app.input.csv.ReadResult;
+import servowright.app.input.csv.ReadingHints;
+import servowright.app.input.csv.RecordingReader;
+import servowright.engine.bench.Identification;
+import servowright.engine.bench.MotorParameter;
+import servowright.engine.bench.TestResult;
+import servowright.engine.known.Known;
+import servowright.engine.known.Phrase;
+import servowright.engine.known.Place;
+import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Declared;
+import servowright.engine.machine.Figures;
+import servowright.engine.machine.Machine;
+import servowright.engine.machine.Motor;
+import servowright.engine.machine.TestFigure;
+import servowright.engine.machine.TestKind;
+import servowright.engine.quantity.QuantityText;
+import servowright.engine.quantity.Stated;
+import servowright.engine.quantity.Units;
+import servowright.engine.recording.Recording;
+
+/** Real recordings through whole bench tests, against figures computed outside from the same files. */
+class BenchFieldTest {
+    private static final Place NOWHERE = new Place("bench.yaml", 1, "");
+    private static final Figures<TestFigure> ROOM = with(Figures.none(), TestFigure.MAGNETS_AT, "20 degC ± 0.1 K");
+
+    private static Figures<TestFigure> with(Figures<TestFigure> figures, TestFigure figure, String text) {
+        return figures.with(figure, Declared.of((Stated) QuantityText.parse(text), NOWHERE));
+    }
+
+    private static Recording read(Path file, ReadingHints hints) {
+        ReadResult result = RecordingReader.read(file, "field", hints);
+        assertThat(result).isInstanceOf(ReadResult.Read.class);
+        return ((ReadResult.Read) result).recording();
+    }
+
+    private static TestResult reduced(
+            TestKind kind, Recording recording, Map<String, String> channels, Figures<TestFigure> figures) {
+        Motor motor = new Motor("m", NOWHERE, Figures.none(), Optional.empty());
+        Machine machine = new Machine(
+                "Field",
+                "",
+                Figures.none(),
+                Optional.empty(),
+                Map.of("m", motor),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Figures.none());
+        BenchTest test = new BenchTest(
+                "field 1", NOWHERE, kind, "m", Optional.of(recording.name()), channels, figures, List.of(), Map.of());
+        return Identification.identify(machine, List.of(test), Map.of(recording.name(), recording))
+                .tests()
+                .get(0);
+    }
+
+    private static TestResult spin(Recording recording, String shows) {
+        String channel = recording.channels().get(0).name();
+        return reduced(TestKind.SPIN, recording, Map.of(channel, shows), ROOM);
+    }
+
+    private static String need(TestResult result, MotorParameter what) {
+        return result.outcome(what)
+                .fold(
+                        answer -> "nothing, there is " + answer.value().value(),
+                        missing -> missing.needs().get(0).what());
+    }
+
+    /** A figure in the details, in SI. */
+    private static Known figure(TestResult result, String name) {
+        return result.details().stream()
+                .flatMap(p -> Stream.ofNullable(p.figures().get(name)))
+                .map(part -> ((Phrase.Figure) part).value())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Samples in volt, which some files do not say. */
+    private static ReadingHints volts(String channel) {
+        return volts(channel, 1);
+    }
+
+    private static ReadingHints volts(String channel, double perCount) {
+        return ReadingHints.declare()
+                .scale(channel, new ReadingHints.Scale(perCount, 0, Units.find("V")))
+                .build();
+    }
+
+    private static Recording machineOf500Volts() {
+        return read(FieldData.files("s01-bemf-pmsm-scope").get(0), volts("voltage"));
+    }
+
+    @Test
+    void asks_what_bare_numbers_are_worth() {
+        Recording bare = read(FieldData.files("s01-bemf-pmsm-scope").get(0), ReadingHints.none());
+        assertThat(need(spin(bare, "A to B"), MotorParameter.FLUX_LINKAGE)).contains("bare numbers");
+    }
+
+    @Test
+    void asks_where_a_back_emf_was_contacted_and_shows_both_flux_linkages() {
+        TestResult result = spin(machineOf500Volts(), "voltage");
+        assertThat(need(result, MotorParameter.FLUX_LINKAGE)).contains("was contacted");
+        assertThat(figure(result, "E").si()).isCloseTo(525.2, within(0.3));
+        assertThat(figure(result, "f").si()).isCloseTo(90.0, within(0.05));
+        assertThat(figure(result, "line").si()).isCloseTo(0.536, within(0.0005));
+        assertThat(figure(result, "phase").si()).isCloseTo(0.929, within(0.001));
+    }
+
+    @Test
+    void holds_the_flux_linkage_of_a_machine_of_500_volts() {
+        Known flux = spin(machineOf500Volts(), "A to B")
+                .outcome(MotorParameter.FLUX_LINKAGE)
+                .found()
+                .orElseThrow()
+                .value();
+        assertThat(flux.si()).isCloseTo(0.536, within(0.0005));
+        assertThat(flux.expandedUncertainty()).isGreaterThan(0.0005);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"millivolt_microsecond.csv", "semicolon_decimal_comma_ms.csv", "utf16le_bom_tab.txt"})
+    void finds_the_same_in_other_layouts(String file) {
+        Recording recording = read(FieldData.bench("s10-derived-layouts").resolve(file), ReadingHints.none());
+        TestResult result = spin(recording, "voltage");
+        assertThat(figure(result, "E").si()).isCloseTo(525.2, within(0.4));
+        assertThat(figure(result, "f").si()).isCloseTo(90.0, within(0.05));
+    }
+
+    @Test
+    void refuses_segments_of_half_a_period() {
+        Recording recording = read(FieldData.bench("s10-derived-layouts").resolve("three_segments.csv"), volts("Ampl"));
+        assertThat(need(spin(recording, "A to B"), MotorParameter.FLUX_LINKAGE))
+                .contains("a clear alternating voltage");
+    }
+
+    @Test
+    void finds_the_time_constant_of_a_filter_behind_a_square_wave() {
+        Recording recording = read(FieldData.files("s07-scope-hash-comments").get(0), ReadingHints.none());
+        TestResult result = reduced(
+                TestKind.INDUCTANCE_STEP,
+                recording,
+                Map.of("Channel 1", "applied", "Channel 2", "shunt"),
+                with(Figures.none(), TestFigure.SHUNT, "1 ohm"));
+        assertThat(figure(result, "tau").si()).isCloseTo(1.0079e-3, within(0.0012e-3));
+        assertThat(need(result, MotorParameter.PHASE_INDUCTANCE)).contains("was contacted");
+    }
+
+    @Test
+    void finds_the_frequency_of_a_long_record() {
+        Recording recording = read(FieldData.files("s08-scope-key-colon").get(0), ReadingHints.none());
+        assertThat(figure(spin(recording, "voltage"), "f").si()).isCloseTo(1010.98, within(0.1));
+    }
+
+    @Test
+    void finds_two_periods_in_counts_of_declared_worth() {
+        Recording recording =
+                read(FieldData.bench("s04-scope-counts-no-time").resolve("A0000CH1.CSV"), volts("CH1", 0.02));
+        Known hertz = figure(spin(recording, "voltage"), "f");
+        assertThat(hertz.si()).isCloseTo(130, within(5.0));
+    }
+
+    /** A magnet that passes a coil gives two pulses, which are no spin. */
+    @Test
+    void refuses_the_pulse_of_a_coil_as_a_spin() {
+        Recording recording = read(FieldData.files("s05-scope-side-preamble").get(0), ReadingHints.none());
+        assertThat(spin(recording, "A to B")
+                        .outcome(MotorParameter.FLUX_LINKAGE)
+                        .found())
+                .isEmpty();
+    }
+
+    /** Terminals against ground of a running motor: counts and a 16-bit counter of microseconds. */
+    @Test
+    void sees_the_fundamental_in_three_chopped_terminal_voltages() {
+        double[] counts = {893, 873, 895};
+        for (int phase = 0; phase < 3; phase++) {
+            String name = "column " + (phase + 1);
+            ReadingHints hints = ReadingHints.declare()
+                    .timeColumn("6", Units.named("us"))
+                    .wrapsAt("time", 65536)
+                    .scale(name, new ReadingHints.Scale(0.01, 0, Units.find("V")))
+                    .build();
+            Recording scaled = read(FieldData.files("s09-phase-terminals-adc").get(0), hints);
+            TestResult result = reduced(TestKind.SPIN, scaled, Map.of(name, "voltage"), ROOM);
+            Known hertz = figure(result, "f");
+            assertThat(hertz.si()).as(name).isCloseTo(71.66, within(hertz.expandedUncertainty() + 0.1));
+            assertThat(hertz.expandedUncertainty()).isLessThan(1);
+            assertThat(figure(result, "E").si()).as(name).isCloseTo(0.01 * counts[phase], within(0.15));
+        }
+    }
+}

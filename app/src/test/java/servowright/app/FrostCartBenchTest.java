@@ -1,0 +1,135 @@
+package servowright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import servowright.app.input.MachineFolder;
+import servowright.app.input.csv.ReadResult;
+import servowright.app.input.csv.ReadingHints;
+import servowright.app.input.csv.RecordingReader;
+import servowright.engine.bench.Contradiction;
+import servowright.engine.bench.Identification;
+import servowright.engine.bench.IdentifiedMachine;
+import servowright.engine.bench.IdentifiedMotor;
+import servowright.engine.bench.MotorParameter;
+import servowright.engine.known.Known;
+import servowright.engine.known.Origin;
+import servowright.engine.machine.BenchTest;
+import servowright.engine.recording.Recording;
+
+/** The recordings of the frost cart against the true values they were made from, which stand in MakeRecordings.java. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class FrostCartBenchTest {
+    private static final Path FOLDER =
+            Path.of(System.getProperty("servowright.root", ".")).resolve("examples/frost-cart");
+
+    private final String maker = Files.readString(FOLDER.resolve("MakeRecordings.java"));
+    private final IdentifiedMachine cart = identified();
+
+    FrostCartBenchTest() throws IOException {}
+
+    private static IdentifiedMachine identified() {
+        MachineFolder.Loaded loaded = (MachineFolder.Loaded) MachineFolder.read(FOLDER);
+        Map<String, Recording> recordings = new LinkedHashMap<>();
+        for (BenchTest test : loaded.tests()) {
+            test.recording().ifPresent(name -> recordings.put(name, recording(name)));
+        }
+        return Identification.identify(loaded.machine(), loaded.tests(), recordings);
+    }
+
+    private static Recording recording(String name) {
+        ReadResult result = RecordingReader.read(FOLDER.resolve(name), name, ReadingHints.none());
+        assertThat(result).isInstanceOf(ReadResult.Read.class);
+        return ((ReadResult.Read) result).recording();
+    }
+
+    /** A number of a motor's record in the maker: 0 pole pairs, 1 flux linkage. */
+    private double truth(String motor, int part) {
+        Matcher found = Pattern.compile(motor + " = new Motor\\(([^)]*)\\)").matcher(maker);
+        assertThat(found.find()).as(motor).isTrue();
+        return Double.parseDouble(found.group(1).split(",")[part].strip());
+    }
+
+    private double truth(String constant) {
+        Matcher found = Pattern.compile(constant + " = ([0-9.e-]+);").matcher(maker);
+        assertThat(found.find()).as(constant).isTrue();
+        return Double.parseDouble(found.group(1));
+    }
+
+    private Known best(String motor, MotorParameter what) {
+        Known best = motor(motor).best(what).found().orElseThrow();
+        assertThat(best.origin()).as(motor + " " + what).isEqualTo(Origin.MEASURED);
+        return best;
+    }
+
+    private IdentifiedMotor motor(String name) {
+        return cart.motor(name).orElseThrow();
+    }
+
+    @Test
+    void every_test_gives_what_it_was_made_for() {
+        assertThat(cart.tests()).hasSize(9);
+        cart.tests()
+                .forEach(t -> t.values()
+                        .forEach((what, value) -> assertThat(value.found())
+                                .as(t.test().id() + " " + what.words())
+                                .isPresent()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"hub, HUB", "winder, WINDER", "flat, FLAT"})
+    void holds_the_true_pole_pairs_and_flux_linkage(String motor, String maker) {
+        assertThat(best(motor, MotorParameter.POLE_PAIRS).si()).isEqualTo(truth(maker, 0));
+        Known flux = best(motor, MotorParameter.FLUX_LINKAGE);
+        assertThat(flux.si()).isCloseTo(truth(maker, 1), within(flux.expandedUncertainty()));
+        assertThat(flux.relativeUncertainty()).isLessThan(0.02);
+    }
+
+    @Test
+    void holds_the_true_winding_of_the_hub() {
+        // Half of the loop, taken from 21 to 20 degC with the copper constant 234.5 K (recomputed).
+        double ohm = truth("HUB_LOOP_OHM") / 2 * (234.5 + 20) / (234.5 + 21);
+        Known resistance = best("hub", MotorParameter.PHASE_RESISTANCE);
+        assertThat(resistance.si()).isCloseTo(ohm, within(resistance.expandedUncertainty()));
+        assertThat(resistance.relativeUncertainty()).isLessThan(0.01);
+        Known inductance = best("hub", MotorParameter.PHASE_INDUCTANCE);
+        assertThat(inductance.si()).isCloseTo(truth("HUB_LOOP_HENRY") / 2, within(inductance.expandedUncertainty()));
+        assertThat(inductance.relativeUncertainty()).isLessThan(0.03);
+    }
+
+    @Test
+    void names_the_six_step_figure_on_the_lift_label() {
+        Contradiction found = only("winder", MotorParameter.FLUX_LINKAGE);
+        assertThat(found.ratio().si()).isCloseTo(Math.PI / 3, within(0.01));
+        assertThat(found.factor()).hasValueSatisfying(f -> assertThat(f).contains("six-step against line peak"));
+    }
+
+    @Test
+    void finds_the_wrong_pole_count_on_the_pan_label() {
+        Contradiction found = only("flat", MotorParameter.POLE_PAIRS);
+        assertThat(found.ratio().si()).isCloseTo(11.0 / 12, within(1e-12));
+    }
+
+    @Test
+    void finds_nothing_wrong_with_the_hub() {
+        assertThat(motor("hub").contradictions()).isEmpty();
+    }
+
+    private Contradiction only(String motor, MotorParameter what) {
+        assertThat(motor(motor).contradictions()).hasSize(1);
+        Contradiction found = motor(motor).contradictions().get(0);
+        assertThat(found.parameter()).isEqualTo(what);
+        return found;
+    }
+}
