@@ -20,6 +20,7 @@ public final class Program {
     private Program(String version, List<Verb> all) {
         this.version = version;
         all.forEach(v -> verbs.put(v.spec().name(), v));
+        verbs.put("completion", new CompletionVerb(this::commandLine));
     }
 
     /**

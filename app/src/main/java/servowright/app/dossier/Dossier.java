@@ -67,10 +67,10 @@ public final class Dossier {
         page.close().open("dl");
         cell("Consists of", view.extent());
         for (Verdict verdict : Verdict.values()) {
-            page.open("div").leaf("dt", "Findings").open("dd");
+            page.open("div").leaf("dt", FindingPart.heading(verdict)).open("dd");
             page.leaf(
                     "span",
-                    view.findings(verdict).size() + " " + verdict.words(),
+                    String.valueOf(view.findings(verdict).size()),
                     "class",
                     "verdict " + FindingPart.name(verdict));
             page.close().close();

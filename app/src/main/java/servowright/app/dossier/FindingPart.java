@@ -1,5 +1,6 @@
 package servowright.app.dossier;
 
+import java.util.List;
 import java.util.Locale;
 import servowright.app.view.FindingView;
 import servowright.app.view.Markup;
@@ -9,6 +10,9 @@ import servowright.engine.acceptance.Verdict;
 
 /** One finding: verdict and name in the margin, what it says and its rail beside, the working to open. */
 final class FindingPart {
+    /** So many assumptions do not drown the finding. */
+    private static final int FEW = 2;
+
     private FindingPart() {}
 
     /** Name of a verdict in the style sheet and in links. */
@@ -33,11 +37,26 @@ final class FindingPart {
         Text.paragraph(finding.remedy(), "", page);
         finding.margin().ifPresent(m -> page.add(RailSvg.of(m)));
         finding.openNeeds().forEach(n -> Text.paragraph(Sentence.of("Would settle it: " + n.text()), "", page));
-        finding.assumptions()
-                .forEach(a -> Text.paragraph(Sentence.of("Assumed: ").then("", a), "soft", page));
+        assumed(finding.assumptions(), page);
         WorkingPart.write("Working", finding.working(), page);
         if (!finding.source().isEmpty()) {
             page.leaf("p", "Source: " + finding.source(), "class", "from");
+        }
+        page.close().close();
+    }
+
+    /** One or two are said; more are there to open, since the record lists them all once. */
+    private static void assumed(List<Sentence> assumptions, Markup page) {
+        if (assumptions.size() <= FEW) {
+            assumptions.forEach(a -> Text.paragraph(Sentence.of("Assumed: ").then("", a), "soft", page));
+            return;
+        }
+        page.open("details").leaf("summary", assumptions.size() + " assumptions");
+        page.open("ul", "class", "soft");
+        for (Sentence assumption : assumptions) {
+            page.open("li");
+            Text.inline(assumption, page);
+            page.close();
         }
         page.close().close();
     }

@@ -255,7 +255,7 @@ public final class PlotSvg {
                 most = Double.isFinite(v) ? Math.max(most, Math.abs(v)) : most;
             }
         }
-        return Ticks.over(-most, most, 2);
+        return Ticks.rounded(-most, most, 2);
     }
 
     private static double scale(double v, Ticks axis, double from, double to) {

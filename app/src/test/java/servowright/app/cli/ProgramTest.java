@@ -27,6 +27,17 @@ class ProgramTest {
     }
 
     @Test
+    void prints_a_completion_script_that_knows_the_verbs() {
+        Typed typed = Typed.type("completion");
+        assertThat(typed.code()).isEqualTo(ExitCode.FINE);
+        assertThat(typed.out())
+                .startsWith("#!")
+                .contains("servowright")
+                .contains("assess")
+                .contains("--only");
+    }
+
+    @Test
     void suggests_the_verb_and_the_option_that_were_meant() {
         Typed verb = Typed.type("asess");
         assertThat(verb.code()).isEqualTo(ExitCode.REFUSED);
