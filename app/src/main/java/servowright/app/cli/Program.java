@@ -53,7 +53,9 @@ public final class Program {
             return parsed(screen, typed);
         } catch (ParameterException e) {
             return ProblemText.show(Refusal.of(e, List.copyOf(verbs.keySet())), screen);
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+        } catch (OutOfMemoryError e) {
+            return tooLarge(screen);
+        } catch (RuntimeException | StackOverflowError e) {
             return broken(e, screen);
         }
     }
@@ -112,6 +114,16 @@ public final class Program {
             fault.printStackTrace(screen.err());
         }
         return ExitCode.BROKEN;
+    }
+
+    /** Recordings alone can be that large: each is held within bounds, but not all of them together. */
+    private static ExitCode tooLarge(Screen screen) {
+        long megabytes = Runtime.getRuntime().maxMemory() / 1_000_000;
+        return ProblemText.show(
+                "The files need more than the " + megabytes
+                        + " MB of memory there are. Declare every: 10 for the longest"
+                        + " recordings, or give more with SERVOWRIGHT_JAVA_OPTIONS=-Xmx2g.",
+                screen);
     }
 
     private static String what(Throwable fault) {

@@ -25,6 +25,12 @@ final class RecordingHints {
     private static final Map<String, Character> MARKS =
             Map.of("comma", ',', "semicolon", ';', "tab", '\t', "blank", ' ', "point", '.');
 
+    /**
+     * Most numbers held of one recording. Fitting a curve takes a dozen numbers of working for each, 8 bytes every one.
+     */
+    private static final long NUMBERS_AT_ONCE =
+            Math.min(ReadingHints.USUAL_BUDGET, Runtime.getRuntime().maxMemory() / (16 * 8));
+
     private final Part test;
     private final Problems problems;
     private final ReadingHints.Builder hints = ReadingHints.declare();
@@ -37,6 +43,7 @@ final class RecordingHints {
     /** The hints of a test. Each channel it speaks of keeps its name, so that a name the file lacks is found. */
     static ReadingHints of(Part test, Problems problems) {
         RecordingHints read = new RecordingHints(test, problems);
+        read.hints.budget(NUMBERS_AT_ONCE);
         read.clock();
         read.stretch();
         test.texts("channels").keySet().forEach(c -> read.hints.channel(c, c));

@@ -148,22 +148,23 @@ final class Recordings {
             if (Path.of(file).isAbsolute() || !path.startsWith(dir)) {
                 return outside(file, place);
             }
-            if (!Files.isRegularFile(path)) {
+            if (Files.exists(path) && !Files.isRegularFile(path)) {
+                return unreadable(file, place, " is no file of text", "Name the file that holds the recording.");
+            }
+            if (!Files.exists(path)) {
                 return missing(file, path, place);
             }
             return path.toRealPath().startsWith(dir.toRealPath()) ? Optional.of(path) : outside(file, place);
         } catch (InvalidPathException e) {
             return missing(file, dir, place);
         } catch (IOException e) {
-            problems.add(
-                    Problem.Kind.UNREADABLE,
-                    place,
-                    file,
-                    Problems.quoted(file) + " cannot be read",
-                    "",
-                    "Check its rights.");
-            return Optional.empty();
+            return unreadable(file, place, " cannot be read", "Check its rights.");
         }
+    }
+
+    private Optional<Path> unreadable(String file, Place place, String statement, String remedy) {
+        problems.add(Problem.Kind.UNREADABLE, place, file, Problems.quoted(file) + statement, "", remedy);
+        return Optional.empty();
     }
 
     private Optional<Path> outside(String file, Place place) {

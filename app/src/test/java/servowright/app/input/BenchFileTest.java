@@ -187,9 +187,8 @@ class BenchFileTest {
                 .asString()
                 .contains("there is no file");
         assertThat(bench(test.formatted("recordings")).lines())
-                .singleElement()
-                .asString()
-                .contains("there is no file");
+                .containsExactly("line 2, tests / 1 / recording: \"recordings\" is no file of text."
+                        + " Name the file that holds the recording.");
     }
 
     @Test

@@ -25,7 +25,7 @@ class MachineFolderTest {
                         "line 10, motors / hub / resistence: this key is not known. Nearest: resistance.",
                         "line 11, motors / hub / speed_constant: [line peek] is not known in square brackets."
                                 + " Nearest: line peak.",
-                        "line 15, drives / palm / current / peak: 12 ohm does not measure motor current it gives briefly."
+                        "line 15, drives / palm / current / peak: 12 ohm: the unit does not fit motor current it gives briefly."
                                 + " Write it like 12 A [q axis].",
                         "line 21, axes / tilt / drive: there is no drive \"plam\". Known: palm, plate.",
                         "line 22, axes / tilt / mount / gap: 1.4 m is far outside 0.1 mm to 10 mm. Did you mean 1.4 mm?");

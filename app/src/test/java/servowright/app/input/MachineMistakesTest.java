@@ -25,10 +25,16 @@ class MachineMistakesTest {
             quoteCharacter = '~',
             value = {
                 "resistance: 0.24|0.24 has no unit. Did you mean 0.24 ohm?",
-                "resistance: 24 V|24 V does not measure winding resistance."
+                "resistance: 24 V|24 V: the unit does not fit winding resistance."
                         + " Write it like 0.24 ohm [two terminals, 20 degC, label].",
-                "speed_constant: 12 V/krpm|12 V/krpm does not measure speed per volt. Did you mean the key emf_constant?",
-                "resistance: 24 ohms|\"24 ohms\": the unit \"ohms\" is not known. Did you mean ohm?",
+                "speed_constant: 12 V/krpm|12 V/krpm: the unit does not fit speed per volt. Did you mean the key emf_constant?",
+                "resistance: 24 ohms|\"24 ohms\": the unit \"ohms\" is not known. Did you mean 24 ohm?",
+                "rated_current: 6 amps|\"6 amps\": the unit \"amps\" is not known. Did you mean 6 A?",
+                "inductance: 0.31 mh|\"0.31 mh\": the unit \"mh\" is not known. Did you mean 0.31 mH?",
+                "speed_constant: 42 KV|\"42 KV\": the unit \"KV\" is not known. Did you mean 42 rpm/V?",
+                "winding_limit: 110 C|110 C: the unit does not fit winding temperature not to exceed. Did you mean 110 degC?",
+                "rotor_inertia: 9.5 kg/cm2|9.5 kg/cm2: the unit does not fit moment of inertia of the rotor."
+                        + " Did you mean 9.5 kg cm2?",
                 "resistance: about 1 ohm|\"about 1 ohm\": no number at its start. Write a number and a unit, for example 24 V.",
                 "resistance: 1,200 ohm|\"1,200 ohm\": a comma before three digits can mean a thousand or a decimal."
                         + " Write 1200 or 1.200.",

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -22,8 +23,8 @@ class ReferencePagesTest {
             CaseFolder.read(ROOT.resolve("cases")).cases();
     private static final ReferencePages PAGES = ReferencePages.of(CASES);
 
-    private static TreeMap<String, String> written(Path docs) throws IOException {
-        TreeMap<String, String> found = new TreeMap<>();
+    private static Map<String, String> written(Path docs) throws IOException {
+        Map<String, String> found = new TreeMap<>();
         for (String folder : ReferencePages.FOLDERS) {
             try (Stream<Path> files = Files.list(docs.resolve(folder))) {
                 for (Path file : files.toList()) {

@@ -1,6 +1,8 @@
 package servowright.engine.quantity;
 
 import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -48,6 +50,15 @@ public final class Units {
                 .filter(known -> Spelling.distance(known, spelled) <= 2)
                 .min(Comparator.<String>comparingInt(known -> Spelling.distance(known, spelled))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    /** The spellings of all units known by name that measure {@code dimension}: for a message, not for reading. */
+    public static List<String> measuring(Dimension dimension) {
+        return UnitTable.ALL.entrySet().stream()
+                .filter(e -> e.getValue().dimension().equals(dimension))
+                .map(Map.Entry::getKey)
+                .sorted()
+                .toList();
     }
 
     private static Optional<Unit> quotient(String spelled) {

@@ -92,7 +92,7 @@ public final class Check {
     }
 
     private static String example(Shape shape) {
-        return shape instanceof Shape.Choice c ? c.words().get(0) : "one value";
+        return shape instanceof Shape.Choice c ? c.words().get(0) : "";
     }
 
     private Value named(Group group, Shape.Named named) {
@@ -111,8 +111,7 @@ public final class Check {
     private boolean goodName(String name, Place place) {
         boolean good = !name.isBlank()
                 && name.length() <= LONGEST_NAME
-                && name.chars()
-                        .noneMatch(c -> c == '/' || Character.isISOControl(c) || Character.isSurrogate((char) c));
+                && name.chars().noneMatch(c -> c == '/' || !Problems.plain(c));
         if (!good) {
             problems.add(
                     Problem.Kind.NOT_ALLOWED_HERE,
@@ -272,7 +271,7 @@ public final class Check {
                 given(node),
                 statement,
                 example,
-                "Write one value, like " + example + ".");
+                example.isEmpty() ? "Write one value." : "Write one value, like " + example + ".");
         return Optional.empty();
     }
 
@@ -295,11 +294,16 @@ public final class Check {
     }
 
     private void unknownKey(String key, Entry entry, Shape.Group form) {
+        if (problems.full()) {
+            problems.countOne();
+            return;
+        }
         String shown = Problems.shortened(key);
         String remedy = key.indexOf(':') >= 0
                 ? "Write key: value, with a blank behind the colon."
                 : elsewhere(key, form)
                         .or(() -> Spelling.nearest(shown, form.keys()).map(near -> "Nearest: " + near + "."))
+                        .or(() -> section(key, form))
                         .orElse("Known here: " + String.join(", ", form.keys()) + ".");
         problems.add(
                 Problem.Kind.UNKNOWN_KEY,
@@ -318,5 +322,15 @@ public final class Check {
                 .findFirst();
         boolean above = around.stream().skip(1).anyMatch(g -> g.field(key).isPresent());
         return below.or(() -> above ? Optional.of("Put it one level up.") : Optional.empty());
+    }
+
+    /** The section whose parts take the key. */
+    private static Optional<String> section(String key, Shape.Group form) {
+        return form.fields().stream()
+                .filter(f -> f.shape() instanceof Shape.Named n
+                        && n.each() instanceof Shape.Group g
+                        && g.field(key).isPresent())
+                .map(f -> "Put it under " + f.key() + ", below a name of your own.")
+                .findFirst();
     }
 }

@@ -24,6 +24,9 @@ import servowright.engine.quantity.Units;
 final class FigureCheck {
     private static final int LONGEST = 300;
 
+    private static final Pattern NUMBER_AND_REST =
+            Pattern.compile("([+-]?[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*([^\\[\\]±]*?)\\s*(?:\\[.*)?");
+
     private final Key key;
     private final List<Key> siblings;
     private final Problems problems;
@@ -47,13 +50,21 @@ final class FigureCheck {
                     place,
                     text,
                     Problems.quoted(text) + ": " + m.reason(),
-                    sentence(m.remedy()));
+                    meant(text).orElse(sentence(m.remedy())));
             return Optional.empty();
         }
         Stated stated = (Stated) parsed;
         boolean good = dimension(stated, place) && whole(stated, place) && range(stated, place);
         good &= QualifierCheck.suits(key, stated, place, problems);
         return good ? Optional.of(Declared.of(stated, place)) : Optional.empty();
+    }
+
+    /** A figure whose unit alone cannot be read, with the unit that was probably meant. */
+    private Optional<String> meant(String text) {
+        Matcher m = text.length() > LONGEST ? NUMBER_AND_REST.matcher("") : NUMBER_AND_REST.matcher(text.strip());
+        return m.matches() && Units.find(m.group(2)).isEmpty()
+                ? UnitGuess.of(m.group(2), key).map(u -> "Did you mean " + m.group(1) + " " + u + "?")
+                : Optional.empty();
     }
 
     private boolean dimension(Stated stated, Place place) {
@@ -63,7 +74,7 @@ final class FigureCheck {
         String shown = Problems.shortened(stated.text());
         String statement = stated.dimension().equals(Dimension.NUMBER)
                 ? shown + " has no unit"
-                : shown + " does not measure " + key.meaning();
+                : shown + ": the unit does not fit " + key.meaning();
         add(Problem.Kind.WRONG_UNIT, place, stated.text(), statement, otherUnit(stated));
         return false;
     }
@@ -75,6 +86,12 @@ final class FigureCheck {
             if (within(meant)) {
                 return "Did you mean " + inUnit(stated, usual) + "?";
             }
+        }
+        Optional<Unit> similar = UnitGuess.of(stated.unit().symbol(), key)
+                .flatMap(Units::find)
+                .filter(u -> !stated.dimension().equals(Dimension.NUMBER));
+        if (similar.isPresent()) {
+            return "Did you mean " + inUnit(stated, similar.get()) + "?";
         }
         Optional<String> other = siblings.stream()
                 .filter(k -> k.dimension().equals(stated.dimension()))

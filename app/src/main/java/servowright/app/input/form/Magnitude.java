@@ -14,6 +14,9 @@ import servowright.engine.quantity.Units;
 final class Magnitude {
     private static final List<String> PREFIXES = List.of("p", "n", "u", "m", "k", "M", "G");
 
+    /** Digits that are shown of a limit. */
+    private static final MathContext SHOWN = new MathContext(4, RoundingMode.HALF_EVEN);
+
     private Magnitude() {}
 
     /** The quantity in the relative of {@code like} that needs the fewest digits. */
@@ -54,7 +57,7 @@ final class Magnitude {
     }
 
     private static double strangeness(double number) {
-        double size = Math.abs(number);
+        double size = new BigDecimal(Math.abs(number)).round(SHOWN).doubleValue();
         if (size == 0 || (size >= 0.1 && size < 1000)) {
             return 0;
         }
@@ -62,7 +65,7 @@ final class Magnitude {
     }
 
     private static String digits(double number) {
-        BigDecimal rounded = new BigDecimal(number).round(new MathContext(4, RoundingMode.HALF_EVEN));
+        BigDecimal rounded = new BigDecimal(number).round(SHOWN);
         if (rounded.signum() == 0) {
             return "0";
         }

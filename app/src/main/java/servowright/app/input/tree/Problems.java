@@ -28,6 +28,16 @@ public final class Problems {
         }
     }
 
+    /** Whether further problems are only counted. */
+    public boolean full() {
+        return gathered.size() >= MOST;
+    }
+
+    /** Counts a problem that nobody will read. */
+    public void countOne() {
+        further++;
+    }
+
     /** Takes several. */
     public void addAll(List<Problem> problems) {
         problems.forEach(this::add);
@@ -80,7 +90,10 @@ public final class Problems {
                 .toString();
     }
 
-    private static boolean plain(int c) {
-        return !Character.isISOControl(c) && !Character.isSurrogate((char) c);
+    /** Whether a UTF-16 unit shows as one character and does not steer the ones around it. */
+    public static boolean plain(int c) {
+        return !Character.isISOControl(c)
+                && !Character.isSurrogate((char) c)
+                && Character.getType(c) != Character.FORMAT;
     }
 }
