@@ -1,0 +1,105 @@
+package servowright.engine.capture;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Times between frames of one kind: extremes, mean, spread, and a histogram with sixteen bins to the octave, from which median and
+ * gaps are taken when all have passed. A bin is 4.4 % wide, and so exact is the median.
+ */
+final class Intervals {
+    private static final int PER_OCTAVE = 16;
+    private static final int OCTAVES = 48;
+
+    private int @Nullable [] bins;
+    private long count;
+    private long leastNs = Long.MAX_VALUE;
+    private long mostNs;
+    private long mostEndNs;
+    private double mean;
+    private double squares;
+    private double pairMean;
+    private double pairSquares;
+    private long lastNs = -1;
+
+    void add(long ns, long atNs) {
+        int[] b = bins;
+        if (b == null) {
+            b = new int[OCTAVES * PER_OCTAVE];
+            bins = b;
+        }
+        b[bin(ns)]++;
+        count++;
+        double off = ns - mean;
+        mean += off / count;
+        squares += off * (ns - mean);
+        if (ns < leastNs) {
+            leastNs = ns;
+        }
+        if (ns > mostNs) {
+            mostNs = ns;
+            mostEndNs = atNs;
+        }
+        if (lastNs >= 0) {
+            double pair = ns + lastNs;
+            double pairOff = pair - pairMean;
+            pairMean += pairOff / (count - 1);
+            pairSquares += pairOff * (pair - pairMean);
+        }
+        lastNs = ns;
+    }
+
+    private static int bin(long ns) {
+        if (ns < PER_OCTAVE) {
+            return (int) Math.max(0, ns);
+        }
+        int octave = 63 - Long.numberOfLeadingZeros(ns);
+        int part = (int) (ns >>> (octave - 4)) & 15;
+        return Math.min((octave - 3) * PER_OCTAVE + part, OCTAVES * PER_OCTAVE - 1);
+    }
+
+    /** The middle of a bin, ns. */
+    private static double middle(int bin) {
+        if (bin < PER_OCTAVE) {
+            return bin;
+        }
+        int octave = bin / PER_OCTAVE + 3;
+        return (PER_OCTAVE + bin % PER_OCTAVE + 0.5) * (1L << (octave - 4));
+    }
+
+    Period period() {
+        int[] b = bins;
+        if (b == null) {
+            return Period.NONE;
+        }
+        long seen = 0;
+        int at = 0;
+        while (seen + b[at] < (count + 1) / 2) {
+            seen += b[at++];
+        }
+        double median = Math.max(1, Math.max(leastNs, Math.min(mostNs, middle(at))));
+        long gaps = 0;
+        long missing = 0;
+        long bursts = 0;
+        for (int k = 0; k < b.length; k++) {
+            double ratio = middle(k) / median;
+            if (ratio > 1.6) {
+                gaps += b[k];
+                missing += b[k] * Math.max(1, Math.round(ratio) - 1);
+            } else if (ratio < 0.4) {
+                bursts += b[k];
+            }
+        }
+        return new Period(
+                count,
+                leastNs,
+                Math.round(median),
+                mean,
+                mostNs,
+                mostEndNs,
+                count > 1 ? Math.sqrt(squares / (count - 1)) : 0,
+                count > 2 ? Math.sqrt(pairSquares / (count - 2)) : 0,
+                gaps,
+                missing,
+                bursts);
+    }
+}
