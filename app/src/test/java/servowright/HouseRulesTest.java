@@ -27,8 +27,8 @@ class HouseRulesTest {
     private static final int LINES_OF_A_FILE = 400;
     private static final int LINES_OF_A_METHOD = 40;
     private static final int LINES_OF_A_TEST = 50; // data stand in tests
-    private static final Pattern SAYS_NOTHING =
-            Pattern.compile("(Util|Utils|Helper|Helpers|Manager|Common|Misc|Impl)$|^(Util|Helper|Misc)|^Common(?!Mode)");
+    private static final Pattern SAYS_NOTHING = Pattern.compile(
+            "(Util|Utils|Helper|Helpers|Manager|Common|Misc|Impl)$|^(Util|Helper|Misc)|^Common(?!Mode)");
     private static final Path ROOT = Path.of(System.getProperty("servowright.root", ".."));
 
     private static List<Path> sources() throws IOException {

@@ -33,7 +33,7 @@ final class ErrorWatch {
             Map.entry(0x1a, "end of frame"),
             Map.entry(0x1b, "acknowledge delimiter"));
 
-    private final long[] counts = new long[ErrorClass.values().length];
+    private final Map<ErrorClass, Long> counts = new EnumMap<>(ErrorClass.class);
     private final Map<String, Long> places = new TreeMap<>();
     private final List<Errors.Change> changes = new ArrayList<>();
     private Errors.State state = Errors.State.ACTIVE;
@@ -45,7 +45,9 @@ final class ErrorWatch {
     void report(Frame frame) {
         reports++;
         for (ErrorClass what : ErrorClass.values()) {
-            counts[what.ordinal()] += what.in(frame) ? 1 : 0;
+            if (what.in(frame)) {
+                counts.merge(what, 1L, Long::sum);
+            }
         }
         if (ErrorClass.PROTOCOL.in(frame) && frame.at(3) != 0) {
             places.merge(PLACES.getOrDefault(frame.at(3), "elsewhere"), 1L, Long::sum);
@@ -83,12 +85,6 @@ final class ErrorWatch {
     }
 
     Errors errors() {
-        Map<ErrorClass, Long> seen = new EnumMap<>(ErrorClass.class);
-        for (ErrorClass what : ErrorClass.values()) {
-            if (counts[what.ordinal()] > 0) {
-                seen.put(what, counts[what.ordinal()]);
-            }
-        }
-        return new Errors(reports, seen, places, changes, mostTransmit, mostReceive, ownAfterOff);
+        return new Errors(reports, counts, places, changes, mostTransmit, mostReceive, ownAfterOff);
     }
 }

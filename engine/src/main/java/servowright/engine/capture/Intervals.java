@@ -76,7 +76,7 @@ final class Intervals {
         while (seen + b[at] < (count + 1) / 2) {
             seen += b[at++];
         }
-        double median = Math.max(1, Math.max(leastNs, Math.min(mostNs, middle(at))));
+        double median = Math.max(1, Math.max((double) leastNs, Math.min((double) mostNs, middle(at))));
         long gaps = 0;
         long missing = 0;
         long bursts = 0;

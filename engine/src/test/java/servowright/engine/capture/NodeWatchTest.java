@@ -57,7 +57,7 @@ class NodeWatchTest {
 
     @Test
     void sees_two_nodes_with_one_number_by_states_that_alternate() {
-        for (int k = 0; k < 10; k++) {
+        for (long k = 0; k < 10; k++) {
             traffic.frame(data(k * 100 * MS, 0x705, 5));
             traffic.frame(data(k * 100 * MS + 50 * MS, 0x705, 127));
         }
@@ -66,7 +66,7 @@ class NodeWatchTest {
 
     @Test
     void leaves_the_toggle_bit_of_node_guarding_out() {
-        for (int k = 0; k < 10; k++) {
+        for (long k = 0; k < 10; k++) {
             traffic.frame(data(k * 100 * MS, 0x705, k % 2 == 0 ? 0x05 : 0x85));
         }
         assertThat(node().seemsDouble()).isFalse();

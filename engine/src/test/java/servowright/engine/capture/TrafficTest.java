@@ -27,10 +27,10 @@ class TrafficTest {
     void finds_the_busiest_window_of_each_length() {
         int[] bytes = {1, 2, 3, 4, 5, 6, 7, 8};
         int heldNs = bits(data(0, 0x181, bytes)) * 1000;
-        for (int k = 0; k < 1000; k++) {
+        for (long k = 0; k < 1000; k++) {
             traffic.frame(data(k * 2 * MS, 0x181, bytes));
         }
-        for (int k = 0; k < 5; k++) {
+        for (long k = 0; k < 5; k++) {
             traffic.frame(data(2500 * MS + k * 150_000, 0x181, bytes));
         }
         BusTraffic bus = seen(traffic);
@@ -43,7 +43,7 @@ class TrafficTest {
 
     @Test
     void counts_of_a_frame_only_what_lies_in_the_window() {
-        for (int k = 1; k <= 60; k++) {
+        for (long k = 1; k <= 60; k++) {
             traffic.frame(data(k * (long) bits(data(0, 0x2aa, 0x55)) * 1000, 0x2aa, 0x55));
         }
         assertThat(seen(traffic).loads().get(0).worst()).isEqualTo(1.0); // frame on frame fills the bus, and no more
@@ -53,7 +53,7 @@ class TrafficTest {
     void finds_period_jitter_and_gaps_of_an_identifier() {
         Random random = new Random(402);
         long lastNs = 0;
-        for (int k = 0; k < 2000; k++) {
+        for (long k = 0; k < 2000; k++) {
             if (k % 500 != 499) {
                 lastNs = k * 10 * MS + random.nextInt(200_000);
                 traffic.frame(data(lastNs, 0x181, 1));
@@ -70,7 +70,7 @@ class TrafficTest {
 
     @Test
     void finds_bursts_within_a_period() {
-        for (int k = 0; k < 300; k++) {
+        for (long k = 0; k < 300; k++) {
             traffic.frame(data(k * 10 * MS, 0x181, 1));
             if (k % 30 == 0) {
                 traffic.frame(data(k * 10 * MS + MS, 0x181, 1));
@@ -81,7 +81,7 @@ class TrafficTest {
 
     @Test
     void sees_two_senders_of_one_identifier_by_intervals_that_add_up() {
-        for (int k = 0; k < 100; k++) {
+        for (long k = 0; k < 100; k++) {
             traffic.frame(data(k * 100 * MS, 0x70a, 5));
             traffic.frame(data(k * 100 * MS + 27 * MS, 0x70a, 5));
         }
@@ -90,7 +90,7 @@ class TrafficTest {
 
     @Test
     void says_that_stamps_in_a_crowd_are_those_of_the_computer() {
-        for (int k = 0; k < 106; k++) {
+        for (long k = 0; k < 106; k++) {
             traffic.frame(data(k * 28_000, 0x181, 1, 2, 3, 4, 5, 6, 7, 8));
         }
         Stamps stamps = seen(traffic).stamps();
@@ -102,7 +102,7 @@ class TrafficTest {
 
     @Test
     void notices_a_clock_that_steps_back_and_forth_and_measures_on() {
-        for (int k = 0; k < 300; k++) {
+        for (long k = 0; k < 300; k++) {
             long offsetNs = k >= 100 && k < 200 ? -1_197_906L * 1000 * MS : 0;
             traffic.frame(data(2_000_000L * 1000 * MS + k * 10 * MS + offsetNs, 0x181, 1));
         }

@@ -1,5 +1,6 @@
 package servowright.app.input.capture;
 
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
@@ -78,8 +79,9 @@ final class ConsoleForm implements LineForm {
         }
         try {
             LocalDateTime date = LocalDateTime.parse(first + "T" + second.substring(0, second.length() - 1));
-            long nanoseconds = date.toEpochSecond(ZoneOffset.UTC);
-            return nanoseconds < 0 || nanoseconds > 9_000_000_000L ? -1 : nanoseconds * 1_000_000_000 + date.getNano();
+            Instant moment = date.toInstant(ZoneOffset.UTC);
+            long seconds = moment.getEpochSecond();
+            return seconds < 0 || seconds > 9_000_000_000L ? -1 : seconds * 1_000_000_000 + moment.getNano();
         } catch (DateTimeParseException e) {
             return -1;
         }

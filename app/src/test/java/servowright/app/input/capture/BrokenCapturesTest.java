@@ -41,7 +41,7 @@ class BrokenCapturesTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6})
     void ends_with_a_result_whatever_is_broken(int form) throws IOException {
-        long seed = 20_260 + form;
+        long seed = 20_260L + form;
         Random random = new Random(seed);
         for (int run = 0; run < 400; run++) {
             byte[] bytes = broken(WHOLE.get(form), random);
