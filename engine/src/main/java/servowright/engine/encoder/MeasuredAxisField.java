@@ -45,15 +45,19 @@ public record MeasuredAxisField(
         double[] logarithm = Arrays.stream(magnitudes)
                 .map(b -> Math.log(Require.positive("magnitude", b, "")))
                 .toArray();
-        LinearFit fit = LinearFit.of(Design.polynomial(place, 2), logarithm);
-        return fit.status().converged() ? Optional.of(of(fit, middle, half)) : Optional.empty();
+        Design parabola = Design.polynomial(place, 2);
+        LinearFit fit = gapsMetre.length > FEWEST
+                ? LinearFit.of(parabola, logarithm)
+                : LinearFit.withKnownSigma(parabola, logarithm, ReferencedFit.ones(FEWEST));
+        double scale = gapsMetre.length > FEWEST ? 1 : Double.NaN;
+        return fit.status().converged() ? Optional.of(of(fit, middle, half, scale)) : Optional.empty();
     }
 
-    private static MeasuredAxisField of(LinearFit fit, double middle, double half) {
+    private static MeasuredAxisField of(LinearFit fit, double middle, double half, double scale) {
         double slope = fit.parameter(1) / half;
         double bend = 2 * fit.parameter(2) / (half * half);
-        double bendError = 2 * fit.standardError(2) / (half * half);
-        double slopeError = fit.standardError(1) / half;
+        double bendError = scale * 2 * fit.standardError(2) / (half * half);
+        double slopeError = scale * fit.standardError(1) / half;
         return new MeasuredAxisField(
                 middle,
                 Math.exp(fit.parameter(0)),
