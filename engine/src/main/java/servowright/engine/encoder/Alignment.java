@@ -66,9 +66,9 @@ public record Alignment(
     /** From stops in the order they were made, no two neighbours more than half a mechanical turn apart. */
     public static Outcome of(List<Stop> stops) {
         Require.atLeast("number of stops", 4, stops.size());
-        double[] read = Angles.unwrapped(stops.stream().mapToDouble(Stop::readRad).toArray());
-        double[] field =
-                stops.stream().mapToDouble(Stop::fieldElectricalRad).toArray();
+        double[] read =
+                Angles.unwrapped(stops.stream().mapToDouble(Stop::readRad).toArray());
+        double[] field = stops.stream().mapToDouble(Stop::fieldElectricalRad).toArray();
         double electrical = travel(field);
         double signed = electrical * followed(field, read);
         OptionalInt polePairs = PolePairs.of(electrical, signed);
@@ -112,7 +112,8 @@ public record Alignment(
         double offset = Angles.wrapped(forwards + half);
         double[] left = IntStream.range(0, each.length)
                 .filter(i -> !trapped.contains(i))
-                .mapToDouble(i -> Angles.wrapped(each[i] - offset + (stops.get(i).forwards() ? half : -half)))
+                .mapToDouble(
+                        i -> Angles.wrapped(each[i] - offset + (stops.get(i).forwards() ? half : -half)))
                 .toArray();
         return new Alignment(polePairs, reversed, offset, half, Angles.standardDeviation(left), trapped);
     }

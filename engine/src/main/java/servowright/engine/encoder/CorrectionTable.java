@@ -65,9 +65,7 @@ public record CorrectionTable(Values correctionRad) {
         Require.notNegative("amplitude", amplitudeRad, "rad");
         Require.atLeast("entries for the order", 2 * order, entries);
         double half = Math.PI * order / (2 * entries);
-        return reading == Reading.NEAREST
-                ? 2 * amplitudeRad * Math.sin(half)
-                : amplitudeRad * (1 - Math.cos(2 * half));
+        return reading == Reading.NEAREST ? 2 * amplitudeRad * Math.sin(half) : amplitudeRad * (1 - Math.cos(2 * half));
     }
 
     /** Variance of a table of measured means over that of a series with orders up to K from the same samples. */

@@ -61,8 +61,8 @@ public final class DragFit {
         double[] error = Arrays.stream(difference)
                 .map(d -> middle + Angles.wrapped(d - middle))
                 .toArray();
-        HarmonicRegression regression = new HarmonicRegression(
-                new double[][] {ReferencedFit.ones(n), sign}, error, ReferencedFit.ones(n));
+        HarmonicRegression regression =
+                new HarmonicRegression(new double[][] {ReferencedFit.ones(n), sign}, error, ReferencedFit.ones(n));
         double[] shaft = command;
         HarmonicRegression.Found found = regression.with(ReferencedFit.upTo(orders), shaft);
         for (int round = 0; round < ROUNDS && found.fit().status().converged(); round++) {

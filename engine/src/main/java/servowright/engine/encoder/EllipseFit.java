@@ -113,7 +113,6 @@ public record EllipseFit(
     /** What the channels have wrong, to see the error that the ellipse causes when nothing is done. */
     public ChannelErrors channelErrors() {
         double scale = amplitudeY;
-        return new ChannelErrors(
-                centreX / scale, centreY / scale, amplitudeX / amplitudeY - 1, quadratureRad, 0);
+        return new ChannelErrors(centreX / scale, centreY / scale, amplitudeX / amplitudeY - 1, quadratureRad, 0);
     }
 }

@@ -62,8 +62,7 @@ public final class FreeRunFit {
         }
         double[] read = Angles.unwrapped(readRad);
         double[][] chebyshev = chebyshev(second, polynomialOrder);
-        HarmonicRegression regression =
-                new HarmonicRegression(chebyshev, read, ReferencedFit.ones(read.length));
+        HarmonicRegression regression = new HarmonicRegression(chebyshev, read, ReferencedFit.ones(read.length));
         double[] shaft = read;
         HarmonicRegression.Found found = regression.with(ReferencedFit.upTo(orders), shaft);
         for (int round = 0; round < ROUNDS && found.fit().status().converged(); round++) {
@@ -116,8 +115,7 @@ public final class FreeRunFit {
         double[] inverse = Arrays.stream(radPerSecond)
                 .map(w -> 1 / (Require.positive("speed", w, "rad/s") * w))
                 .toArray();
-        double cosine =
-                HarmonicRegression.intercept(inverse, i -> ripples[i].cosineRad());
+        double cosine = HarmonicRegression.intercept(inverse, i -> ripples[i].cosineRad());
         double sine = HarmonicRegression.intercept(inverse, i -> ripples[i].sineRad());
         return new Ripple(ripples[0].order(), cosine, sine);
     }

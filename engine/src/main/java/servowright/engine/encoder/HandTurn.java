@@ -14,8 +14,7 @@ import servowright.engine.quantity.Require;
  * @param signalSwing (most − least)/(most + least) of the field read, NaN if it was not
  * @param faults what is wrong, none when the sensor is fit to be calibrated
  */
-public record HandTurn(
-        double turns, double codesSeenShare, double largestStep, double signalSwing, Set<Fault> faults) {
+public record HandTurn(double turns, double codesSeenShare, double largestStep, double signalSwing, Set<Fault> faults) {
 
     /** Departure from one turn that a hand may make. */
     private static final double TURN_SLACK = 0.06;

@@ -121,8 +121,7 @@ final class HarmonicRegression {
 
     /** Value at 0 of the line through values at places. */
     static double intercept(double[] places, IntToDoubleFunction value) {
-        double[] values =
-                IntStream.range(0, places.length).mapToDouble(value).toArray();
+        double[] values = IntStream.range(0, places.length).mapToDouble(value).toArray();
         return line(places, values).parameter(0);
     }
 }

@@ -24,8 +24,7 @@ public record OffsetAtSpeeds(double offsetElectricalRad, double delaySecond, dou
      *
      * <p>Empty if the speeds are all the same.
      */
-    public static Optional<OffsetAtSpeeds> of(
-            double[] radPerSecond, double[] offsetElectricalRad, int polePairs) {
+    public static Optional<OffsetAtSpeeds> of(double[] radPerSecond, double[] offsetElectricalRad, int polePairs) {
         Require.atLeast("number of speeds", 2, radPerSecond.length);
         Require.atLeast("pole pairs", 1, polePairs);
         LinearFit fit = HarmonicRegression.line(radPerSecond, Angles.unwrapped(offsetElectricalRad));

@@ -46,8 +46,7 @@ public final class ReferencedFit {
             return new Calibration.Refused(Calibration.Reason.TOO_FEW_SAMPLES, referenceRad.length);
         }
         double[] error = errors(referenceRad, readRad);
-        HarmonicRegression regression =
-                new HarmonicRegression(new double[][] {ones(error.length)}, error, sigma);
+        HarmonicRegression regression = new HarmonicRegression(new double[][] {ones(error.length)}, error, sigma);
         HarmonicRegression.Found all = regression.with(upTo(orders), referenceRad);
         if (!(all.fit().conditionNumber() < MOST_CONDITION)) {
             return new Calibration.Refused(

@@ -11,7 +11,8 @@ class AngleTest {
     @Test
     void mean_of_350_and_20_degrees_is_5() {
         // A field report in which a filter gave 185 (seen).
-        assertThat(Math.toDegrees(Angles.mean(Math.toRadians(350), Math.toRadians(20)))).isCloseTo(5, within(1e-9));
+        assertThat(Math.toDegrees(Angles.mean(Math.toRadians(350), Math.toRadians(20))))
+                .isCloseTo(5, within(1e-9));
     }
 
     @Test

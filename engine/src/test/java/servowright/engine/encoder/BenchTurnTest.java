@@ -29,7 +29,8 @@ class BenchTurnTest {
         assertThat(turn.turns()).isCloseTo(1, within(1e-9));
         assertThat(turn.codesSeenShare()).isEqualTo(1);
         assertThat(turn.faults()).isEmpty();
-        assertThat(HandTurn.of(counts(0, 1, 400), COUNTS, Values.of()).signalSwing()).isNaN();
+        assertThat(HandTurn.of(counts(0, 1, 400), COUNTS, Values.of()).signalSwing())
+                .isNaN();
     }
 
     @Test
@@ -96,10 +97,7 @@ class BenchTurnTest {
     void rotor_at_its_unstable_rest_is_named_and_not_counted() {
         List<Alignment.Stop> stops = stops(7, 1, 1.0, 0.1, 28);
         Alignment.Stop first = stops.get(0);
-        stops.set(
-                0,
-                new Alignment.Stop(
-                        first.fieldElectricalRad(), first.readRad() - Math.PI / 7, first.forwards()));
+        stops.set(0, new Alignment.Stop(first.fieldElectricalRad(), first.readRad() - Math.PI / 7, first.forwards()));
         Alignment alignment = found(Alignment.of(stops));
         assertThat(alignment.trapped()).containsExactly(0);
         assertThat(alignment.offsetElectricalRad()).isCloseTo(1.0, within(2e-3));
@@ -111,8 +109,9 @@ class BenchTurnTest {
                 .map(s -> new Alignment.Stop(s.fieldElectricalRad(), 1e-3 * s.readRad(), s.forwards()))
                 .toList();
         assertThat(Alignment.of(stuck)).isInstanceOf(Alignment.Outcome.NotFollowed.class);
-        List<Alignment.Stop> oneWay =
-                stops(7, 1, 1.0, 0.1, 28).stream().filter(Alignment.Stop::forwards).toList();
+        List<Alignment.Stop> oneWay = stops(7, 1, 1.0, 0.1, 28).stream()
+                .filter(Alignment.Stop::forwards)
+                .toList();
         assertThat(Alignment.of(oneWay)).isInstanceOf(Alignment.Outcome.OneSide.class);
     }
 
@@ -142,7 +141,8 @@ class BenchTurnTest {
         assertThat(found.offsetElectricalRad()).isCloseTo(1.225, within(1e-9));
         assertThat(7 * 100 * found.delaySecond()).isCloseTo(0.595, within(1e-9));
         assertThat(found.residualElectricalRad()).isLessThan(1e-9);
-        assertThat(OffsetAtSpeeds.of(new double[] {5, 5}, new double[] {1, 1}, 7)).isEmpty();
+        assertThat(OffsetAtSpeeds.of(new double[] {5, 5}, new double[] {1, 1}, 7))
+                .isEmpty();
     }
 
     @Test

@@ -83,11 +83,7 @@ class CalibrationFieldTest {
         double[] read = angles(rows);
         double[] truth = ReferenceData.column(rows, "theta_true_rad");
         Calibration.Fitted found = fitted(DragFit.of(
-                ReferenceData.column(rows, "direction"),
-                ReferenceData.column(rows, "theta_el_cmd_rad"),
-                read,
-                7,
-                4));
+                ReferenceData.column(rows, "direction"), ReferenceData.column(rows, "theta_el_cmd_rad"), read, 7, 4));
         double sum = 0;
         for (int i = 0; i < read.length; i++) {
             double left = Angles.wrapped(found.error().trueRad(read[i]) - truth[i]);

@@ -116,7 +116,10 @@ class CalibrationTest {
         HarmonicError two = new HarmonicError(0.3, List.of(ripple(1, 0.5, 0.3), ripple(4, 0.05, -0.7)));
         double[] shaft = turn(2000, 1);
         Calibration.Fitted found = fitted(ReferencedFit.of(shaft, read(shaft, two, new Random(SEED)), 6));
-        assertThat(found.error().ripples()).extracting(Ripple::order).contains(1, 4).hasSizeLessThan(4);
+        assertThat(found.error().ripples())
+                .extracting(Ripple::order)
+                .contains(1, 4)
+                .hasSizeLessThan(4);
         assertThat(found.error().meanRad()).isCloseTo(0.3, within(5e-4));
         assertThat(found.ordersMissing()).isFalse();
     }
@@ -143,7 +146,8 @@ class CalibrationTest {
         assertThat(Arrays.stream(sigma).max().orElseThrow())
                 .isGreaterThan(2 * Arrays.stream(sigma).min().orElseThrow());
         Calibration.Fitted found = fitted(ReferencedFit.of(slow, read(slow, TRUTH, new Random(SEED)), sigma, 4));
-        assertThat(Math.toDegrees(found.error().ripples().get(0).amplitudeRad())).isCloseTo(0.5, within(0.005));
+        assertThat(Math.toDegrees(found.error().ripples().get(0).amplitudeRad()))
+                .isCloseTo(0.5, within(0.005));
     }
 
     /** A rotor dragged both ways with friction and cogging, as its torque balance says. */
@@ -180,7 +184,10 @@ class CalibrationTest {
         assertThat(Math.toDegrees(found.lagRad())).isCloseTo(0.820, within(0.01));
         for (Ripple ripple : found.error().ripples()) {
             assertThat(Math.toDegrees(ripple.amplitudeRad()))
-                    .isCloseTo(Math.toDegrees(TRUTH.ripples().get(ripple.order() - 1).amplitudeRad()), within(0.01));
+                    .isCloseTo(
+                            Math.toDegrees(
+                                    TRUTH.ripples().get(ripple.order() - 1).amplitudeRad()),
+                            within(0.01));
         }
     }
 
@@ -227,7 +234,8 @@ class CalibrationTest {
         double[] second = IntStream.range(0, 500).mapToDouble(i -> 1e-3 * i).toArray();
         double[] read = Arrays.stream(second).map(t -> 4 * t).toArray();
         assertThat(refused(FreeRunFit.of(second, read, 4)).reason()).isEqualTo(Calibration.Reason.TRAVEL_TOO_SMALL);
-        assertThat(refused(FreeRunFit.of(new double[] {0, 1}, new double[] {0, 1}, 4)).reason())
+        assertThat(refused(FreeRunFit.of(new double[] {0, 1}, new double[] {0, 1}, 4))
+                        .reason())
                 .isEqualTo(Calibration.Reason.TOO_FEW_SAMPLES);
     }
 
@@ -242,7 +250,8 @@ class CalibrationTest {
         Calibration.Fitted found = fitted(FreeRunFit.of(second, read, 4));
         assertThat(found.polynomialOrder()).isEqualTo(2);
         assertThat(found.ordersMissing()).isFalse();
-        assertThat(Math.toDegrees(found.error().ripples().get(0).amplitudeRad())).isCloseTo(0.5, within(0.003));
+        assertThat(Math.toDegrees(found.error().ripples().get(0).amplitudeRad()))
+                .isCloseTo(0.5, within(0.003));
         assertThat(fitted(FreeRunFit.of(second, read, 4, 1)).ordersMissing()).isTrue();
     }
 
@@ -262,12 +271,19 @@ class CalibrationTest {
         double shaft = 1.1;
         assertThat(TRUTH.trueRad(shaft + TRUTH.atRad(shaft))).isCloseTo(shaft, within(1e-9));
         assertThat(TRUTH.canBeCorrected()).isTrue();
-        assertThat(new HarmonicError(0, List.of(ripple(4, 20, 0))).canBeCorrected()).isFalse();
+        assertThat(new HarmonicError(0, List.of(ripple(4, 20, 0))).canBeCorrected())
+                .isFalse();
     }
 
     @ParameterizedTest
     // Residue in degrees of the four orders in a table, read linearly and at the nearest entry (recomputed).
-    @CsvSource({"16, 0.036, 0.176", "32, 0.0096, 0.089", "64, 0.0024, 0.044", "128, 0.0006, 0.022", "256, 0.00015, 0.011"})
+    @CsvSource({
+        "16, 0.036, 0.176",
+        "32, 0.0096, 0.089",
+        "64, 0.0024, 0.044",
+        "128, 0.0006, 0.022",
+        "256, 0.00015, 0.011"
+    })
     void table_of_more_entries_leaves_less(int entries, double linear, double nearest) {
         CorrectionTable table = CorrectionTable.of(TRUTH, entries);
         assertThat(Math.toDegrees(table.residueRad(TRUTH, CorrectionTable.Reading.LINEAR)))

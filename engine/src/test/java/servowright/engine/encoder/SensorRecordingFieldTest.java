@@ -28,7 +28,9 @@ class SensorRecordingFieldTest {
         List<double[]> points = lines("e02-sincos-ellipse/mag2d_raw.csv").stream()
                 .skip(1)
                 .filter(l -> !l.isBlank())
-                .map(l -> Arrays.stream(l.split(",")).mapToDouble(Double::parseDouble).toArray())
+                .map(l -> Arrays.stream(l.split(","))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray())
                 .toList();
         assertThat(points).hasSize(139);
         EllipseFit fit = EllipseFit.of(

@@ -1,0 +1,5 @@
+/** Worksheets of magnet, mount and encoder. */
+@NullMarked
+package servowright.engine.worksheet.encoder;
+
+import org.jspecify.annotations.NullMarked;
