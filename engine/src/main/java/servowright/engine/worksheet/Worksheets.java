@@ -2,6 +2,7 @@ package servowright.engine.worksheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import servowright.engine.worksheet.drive.BridgeLossSheet;
 import servowright.engine.worksheet.drive.ControlStepsSheet;
 import servowright.engine.worksheet.drive.CurrentLoopSheet;
@@ -14,6 +15,7 @@ import servowright.engine.worksheet.duty.CopperHeatSheet;
 import servowright.engine.worksheet.duty.DutyTorqueSheet;
 import servowright.engine.worksheet.duty.MoveTorqueSheet;
 import servowright.engine.worksheet.duty.TwoNodeHeatSheet;
+import servowright.engine.worksheet.encoder.EncoderSheets;
 import servowright.engine.worksheet.motor.CurrentAndTorqueSheet;
 import servowright.engine.worksheet.motor.FieldWeakeningSheet;
 import servowright.engine.worksheet.motor.HotMotorSheet;
@@ -32,7 +34,7 @@ import servowright.engine.worksheet.motor.WindingResistanceSheet;
 
 /** Every worksheet there is. A new one is added here and nowhere else. */
 public final class Worksheets {
-    private static final List<Worksheet> ALL = List.of(
+    private static final List<Worksheet> MOTOR_DRIVE_DUTY = List.of(
             new MotorConstantsSheet(),
             new PolePairsSheet(),
             new WindingResistanceSheet(),
@@ -60,6 +62,9 @@ public final class Worksheets {
             new DutyTorqueSheet(),
             new CoastDownSheet(),
             new BrakeEnergySheet());
+
+    private static final List<Worksheet> ALL =
+            Stream.concat(MOTOR_DRIVE_DUTY.stream(), EncoderSheets.all().stream()).toList();
 
     private Worksheets() {}
 
