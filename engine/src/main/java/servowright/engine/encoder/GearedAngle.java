@@ -43,7 +43,8 @@ public final class GearedAngle {
     }
 
     /** Electrical error of a motor commutated from a sensor on the output: the error times pole pairs and gear ratio. */
-    public static double throughGearElectricalRad(double outputErrorRad, int polePairs, double motorTurnsPerOutputTurn) {
+    public static double throughGearElectricalRad(
+            double outputErrorRad, int polePairs, double motorTurnsPerOutputTurn) {
         Require.atLeast("pole pairs", 1, polePairs);
         return Require.finite("error at the output", outputErrorRad, "rad")
                 * polePairs

@@ -105,7 +105,10 @@ public record Suitability(Grade grade, String reason, double figure, String unit
                         "deg");
             default ->
                 new Suitability(
-                        Grade.NO, "at rest there is no voltage to read; the rotor moves by up to", halfElectrical, "deg");
+                        Grade.NO,
+                        "at rest there is no voltage to read; the rotor moves by up to",
+                        halfElectrical,
+                        "deg");
         };
     }
 
@@ -116,7 +119,10 @@ public record Suitability(Grade grade, String reason, double figure, String unit
     private static Suitability lowSpeed(AngleSource source, Demand demand) {
         if (source == AngleSource.NONE) {
             return new Suitability(
-                    Grade.NO, "the voltage of the motor fades with the speed; share of the highest", share(demand), "%");
+                    Grade.NO,
+                    "the voltage of the motor fades with the speed; share of the highest",
+                    share(demand),
+                    "%");
         }
         double steps = demand.slowestRadPerSecond * demand.sampleSecond / step(source, demand);
         Grade grade = steps >= STEPS_FOR_SPEED ? Grade.YES : Grade.WITH_CONDITIONS;
@@ -135,7 +141,8 @@ public record Suitability(Grade grade, String reason, double figure, String unit
 
     private static Suitability hold(AngleSource source, Demand demand) {
         if (source == AngleSource.NONE) {
-            return new Suitability(Grade.NO, "a rotor at rest gives no angle; uncertain within", 180.0 / demand.polePairs, "deg");
+            return new Suitability(
+                    Grade.NO, "a rotor at rest gives no angle; uncertain within", 180.0 / demand.polePairs, "deg");
         }
         double steps = demand.holdRad / step(source, demand);
         Grade grade = steps >= 4 ? Grade.YES : steps >= 1 ? Grade.WITH_CONDITIONS : Grade.NO;
@@ -171,7 +178,10 @@ public record Suitability(Grade grade, String reason, double figure, String unit
         int meanings = GearedAngle.meanings(demand.gearRatio, travel);
         if (!source.knowsWithinTurn()) {
             return new Suitability(
-                    Grade.NO, "the output must be driven to a mark after every start; readings alike", meanings, "places");
+                    Grade.NO,
+                    "the output must be driven to a mark after every start; readings alike",
+                    meanings,
+                    "places");
         }
         return meanings == 1
                 ? new Suitability(Grade.YES, "one reading is one place of the output", 1, "place")

@@ -1,6 +1,7 @@
 package servowright.engine.prediction;
 
 import java.util.List;
+import java.util.Optional;
 import servowright.engine.known.Outcome;
 
 /**
@@ -8,12 +9,14 @@ import servowright.engine.known.Outcome;
  *
  * @param continuousLimit motor current it stands for good
  * @param peakLimit       motor current it stands briefly
+ * @param mount           magnet before its sensor; empty when none is described
  * @param duties          duty by duty
  */
 public record AxisPrediction(
         AxisParts parts,
         Outcome<CurrentLimit> continuousLimit,
         Outcome<CurrentLimit> peakLimit,
+        Optional<Outcome<Mount>> mount,
         List<DutyPrediction> duties) {
     public AxisPrediction {
         duties = List.copyOf(duties);
@@ -24,6 +27,7 @@ public record AxisPrediction(
                 parts,
                 CurrentLimitStudy.continuous(parts),
                 CurrentLimitStudy.peak(parts),
+                MountStudy.of(parts),
                 parts.axis().duties().values().stream()
                         .map(duty -> DutyPrediction.of(parts, duty))
                         .toList());

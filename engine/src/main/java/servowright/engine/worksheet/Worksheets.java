@@ -63,8 +63,8 @@ public final class Worksheets {
             new CoastDownSheet(),
             new BrakeEnergySheet());
 
-    private static final List<Worksheet> ALL =
-            Stream.concat(MOTOR_DRIVE_DUTY.stream(), EncoderSheets.all().stream()).toList();
+    private static final List<Worksheet> ALL = Stream.concat(MOTOR_DRIVE_DUTY.stream(), EncoderSheets.all().stream())
+            .toList();
 
     private Worksheets() {}
 

@@ -52,17 +52,21 @@ class SignalChainTest {
 
     @Test
     void single_precision_runs_out_of_digits() {
-        // Spacing of floats by their definition: at 8192 rad it is 2^-10 rad, above the step of 14 bits from 4096 rad on.
+        // Spacing of floats by their definition: at 8192 rad it is 2^-10 rad, above the step of 14 bits from 4096 rad
+        // on.
         double turns = Resolution.ofBits(14).turnsInFloat(24);
         float angle = (float) (turns * 2 * Math.PI);
-        assertThat((double) Math.ulp(angle * 1.01f)).isGreaterThan(Resolution.ofBits(14).stepRad());
-        assertThat((double) Math.ulp(angle * 0.99f)).isLessThanOrEqualTo(Resolution.ofBits(14).stepRad());
+        assertThat((double) Math.ulp(angle * 1.01f))
+                .isGreaterThan(Resolution.ofBits(14).stepRad());
+        assertThat((double) Math.ulp(angle * 0.99f))
+                .isLessThanOrEqualTo(Resolution.ofBits(14).stepRad());
         assertThat(Resolution.ofBits(14).turnsInCounter(32)).isEqualTo(131072);
     }
 
     @ParameterizedTest
     // Noise in degrees, natural frequency in hertz, speed noise in rad/s; 100 us, damping 1.
-    @CsvSource({"0.00634, 100, 0.0087", "0.0254, 50, 0.0123", "0.05, 200, 0.194", "0.1, 20, 0.0123", "0.05, 100, 0.069"})
+    @CsvSource({"0.00634, 100, 0.0087", "0.0254, 50, 0.0123", "0.05, 200, 0.194", "0.1, 20, 0.0123", "0.05, 100, 0.069"
+    })
     void observer_noise(double degree, double hertz, double speed) {
         TrackingObserver observer = new TrackingObserver(2 * Math.PI * hertz, 1);
         assertThat(observer.speedNoise(Math.toRadians(degree), 1e-4)).isCloseTo(speed, within(0.01 * speed + 5e-5));
@@ -96,7 +100,8 @@ class SignalChainTest {
         assertThat(Latency.ofMean(5, 1e-4).plus(new Latency(1e-4)).second()).isCloseTo(3e-4, within(1e-12));
         assertThat(new Latency(1e-4).compensatedElectricalRad(7, 1000)).isCloseTo(3.5e-5, within(1e-12));
         assertThat(Latency.budget(Math.toRadians(12.6), 7, FULL_SPEED).second()).isCloseTo(1e-4, within(1e-6));
-        assertThat(Math.toDegrees(new Latency(5e-6).electricalRad(7, FULL_SPEED))).isCloseTo(0.63, within(0.001));
+        assertThat(Math.toDegrees(new Latency(5e-6).electricalRad(7, FULL_SPEED)))
+                .isCloseTo(0.63, within(0.001));
     }
 
     @Test
@@ -127,7 +132,8 @@ class SignalChainTest {
         assertThat(HallTriple.step(0b111, 0b110)).isEmpty();
         assertThat(HallTriple.step(0b110, 0b000)).isEmpty();
         // Eight degrees of quadrature: mean 4, ripple 4 (a field report, seen).
-        assertThat(Math.toDegrees(HallTriple.quadratureRippleElectricalRad(Math.toRadians(8)))).isCloseTo(4, within(1e-9));
+        assertThat(Math.toDegrees(HallTriple.quadratureRippleElectricalRad(Math.toRadians(8))))
+                .isCloseTo(4, within(1e-9));
     }
 
     @Test
@@ -148,7 +154,8 @@ class SignalChainTest {
         for (int i = 0; i < bits; i++) {
             assertThat(SerialLine.checkOfSix(data ^ 1L << i, bits)).isNotEqualTo(check);
             for (int j = 0; j < i; j++) {
-                assertThat(SerialLine.checkOfSix(data ^ 1L << i ^ 1L << j, bits)).isNotEqualTo(check);
+                assertThat(SerialLine.checkOfSix(data ^ 1L << i ^ 1L << j, bits))
+                        .isNotEqualTo(check);
             }
         }
         // Remainder of x^6 is x + 1, inverted: by hand.
@@ -169,7 +176,8 @@ class SignalChainTest {
     @ParameterizedTest
     @CsvSource({"7, 0.5, .998", "7, 2, .970", "14, 2, .883", "21, 1, .934", "21, 2, .743"})
     void torque_left_by_a_constant_error(int polePairs, double degree, double share) {
-        assertThat(AngleErrorCost.torqueShare(polePairs * Math.toRadians(degree))).isCloseTo(share, within(6e-4));
+        assertThat(AngleErrorCost.torqueShare(polePairs * Math.toRadians(degree)))
+                .isCloseTo(share, within(6e-4));
     }
 
     @ParameterizedTest
@@ -194,8 +202,7 @@ class SignalChainTest {
     // Simulated with 1e-4 kg m2, 20 Hz: speed in rad/s, true ripple in rad/s, torque in mN m.
     @CsvSource({"100, 0.994, 19.8", "300, 1.085, 65.1"})
     void speed_loop_chases_an_error(double speed, double ripple, double milliNewtonMetre) {
-        AngleErrorCost.Chased chased =
-                AngleErrorCost.chased(2, Math.toRadians(0.5), speed, 1e-4, 2 * Math.PI * 20, 5);
+        AngleErrorCost.Chased chased = AngleErrorCost.chased(2, Math.toRadians(0.5), speed, 1e-4, 2 * Math.PI * 20, 5);
         assertThat(chased.trueSpeedRipple()).isCloseTo(ripple, within(0.005 * ripple));
         assertThat(1e3 * chased.torqueRipple()).isCloseTo(milliNewtonMetre, within(0.005 * milliNewtonMetre));
         assertThat(chased.heatWatt(0.05, 0.1))
@@ -204,7 +211,9 @@ class SignalChainTest {
 
     @Test
     void speed_that_is_not_there() {
-        assertThat(100 * AngleErrorCost.speedRippleShare(2, Math.toRadians(0.5))).isCloseTo(1.75, within(0.005));
-        assertThat(100 * AngleErrorCost.speedRippleShare(1, Math.toRadians(0.1))).isCloseTo(0.175, within(0.001));
+        assertThat(100 * AngleErrorCost.speedRippleShare(2, Math.toRadians(0.5)))
+                .isCloseTo(1.75, within(0.005));
+        assertThat(100 * AngleErrorCost.speedRippleShare(1, Math.toRadians(0.1)))
+                .isCloseTo(0.175, within(0.001));
     }
 }

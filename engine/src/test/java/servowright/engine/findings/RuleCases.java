@@ -22,6 +22,8 @@ import servowright.engine.machine.DriveFigure;
 import servowright.engine.machine.DutyFigure;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.MotorFigure;
+import servowright.engine.machine.SensorFigure;
+import servowright.engine.machine.SensorKind;
 import servowright.engine.machine.SupplyFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
@@ -39,6 +41,7 @@ final class RuleCases {
         bench(cases);
         fit(cases);
         supply(cases);
+        mount(cases);
         return cases;
     }
 
@@ -49,6 +52,13 @@ final class RuleCases {
             throw new IllegalArgumentException("no machine here makes " + id + " fire");
         }
         return machine.get();
+    }
+
+    private static void mount(Map<String, Supplier<Invented>> cases) {
+        cases.put("sensor-field", () -> sound().arm(AxisFigure.GAP, "0.5 mm"));
+        cases.put("element-depth", () -> sound().without(SensorFigure.DEPTH));
+        cases.put("tilt-times-offset", () -> sound().arm(AxisFigure.SENSOR_OFFSET, "2 mm"));
+        cases.put("start-under-load", () -> sound().sensor(SensorKind.INCREMENTAL));
     }
 
     private static void motors(Map<String, Supplier<Invented>> cases) {

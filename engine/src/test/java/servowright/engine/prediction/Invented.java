@@ -35,6 +35,9 @@ import servowright.engine.machine.Modulation;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.Profile;
+import servowright.engine.machine.Sensor;
+import servowright.engine.machine.SensorFigure;
+import servowright.engine.machine.SensorKind;
 import servowright.engine.machine.Supply;
 import servowright.engine.machine.SupplyFigure;
 import servowright.engine.machine.SupplyKind;
@@ -54,6 +57,7 @@ public final class Invented {
     private final Map<MotorFigure, List<String>> motor = new EnumMap<>(MotorFigure.class);
     private final Map<DriveFigure, List<String>> drive = new EnumMap<>(DriveFigure.class);
     private final Map<SupplyFigure, List<String>> supply = new EnumMap<>(SupplyFigure.class);
+    private final Map<SensorFigure, List<String>> sensor = new EnumMap<>(SensorFigure.class);
     private final Map<AxisFigure, List<String>> arm = new EnumMap<>(AxisFigure.class);
     private final Map<DutyFigure, List<String>> lift = new EnumMap<>(DutyFigure.class);
     private final Map<MotorParameter, Known> known = new EnumMap<>(MotorParameter.class);
@@ -61,6 +65,7 @@ public final class Invented {
     private final List<Contradiction> contradictions = new ArrayList<>();
     private final List<TestResult> tests = new ArrayList<>();
     private final Map<String, Duty> moreDuties = new LinkedHashMap<>();
+    private SensorKind sensorKind = SensorKind.ON_AXIS_MAGNETIC;
     private SupplyKind supplyKind = SupplyKind.BATTERY;
     private Profile profile = Profile.TRAPEZOID;
     private Modulation modulation = Modulation.SPACE_VECTOR;
@@ -91,6 +96,13 @@ public final class Invented {
                 .supply(SupplyFigure.TAKES_BACK, "15 A")
                 .supply(SupplyFigure.FUSE, "40 A")
                 .supply(SupplyFigure.CAPACITANCE, "2 mF")
+                .sensor(SensorFigure.FIELD, "25..110 mT")
+                .sensor(SensorFigure.DEPTH, "0.35 mm")
+                .arm(AxisFigure.MAGNET_DIAMETER, "8 mm")
+                .arm(AxisFigure.MAGNET_LENGTH, "3 mm")
+                .arm(AxisFigure.MAGNET_REMANENCE, "1.20 T")
+                .arm(AxisFigure.GAP, "1.9 mm ± 0.2 mm")
+                .arm(AxisFigure.SENSOR_OFFSET, "0.2 mm")
                 .arm(AxisFigure.MOTOR_TURNS, "9")
                 .arm(AxisFigure.GEAR_EFFICIENCY, "0.85")
                 .arm(AxisFigure.LOAD_INERTIA, "0.02 kg m2")
@@ -120,6 +132,16 @@ public final class Invented {
 
     public Invented supply(SupplyFigure key, String... text) {
         supply.put(key, List.of(text));
+        return this;
+    }
+
+    public Invented sensor(SensorFigure key, String... text) {
+        sensor.put(key, List.of(text));
+        return this;
+    }
+
+    public Invented sensor(SensorKind kind) {
+        sensorKind = kind;
         return this;
     }
 
@@ -185,6 +207,7 @@ public final class Invented {
         motor.keySet().removeIf(k -> k.equals(key));
         drive.keySet().removeIf(k -> k.equals(key));
         supply.keySet().removeIf(k -> k.equals(key));
+        sensor.keySet().removeIf(k -> k.equals(key));
         arm.keySet().removeIf(k -> k.equals(key));
         lift.keySet().removeIf(k -> k.equals(key));
         return this;
@@ -260,9 +283,17 @@ public final class Invented {
                                 new Supply(supplyKind, place("supply"), figures(SupplyFigure.class, supply, "supply"))),
                 Map.of("spinner", spinner),
                 Map.of("bridge", bridge),
-                Map.of(),
+                Map.of("ring", ring()),
                 axes,
                 Figures.<BusFigure>none());
+    }
+
+    private Sensor ring() {
+        return new Sensor(
+                "ring",
+                place("sensors / ring"),
+                figures(SensorFigure.class, sensor, "sensors / ring"),
+                Optional.of(sensorKind));
     }
 
     private static Figures<AxisFigure> rollerLoad() {
@@ -300,7 +331,7 @@ public final class Invented {
                 place("axes / " + name),
                 Optional.of("spinner"),
                 Optional.of("bridge"),
-                Optional.empty(),
+                Optional.of("ring"),
                 figures,
                 duties);
     }

@@ -23,7 +23,8 @@ final class ChainSheets {
     private static final String LOOP = "linear loop of second order under white noise (derived)";
     private static final String DELAY = "motion during the delay (derived)";
     private static final String EDGES = "four edges per period of two channels a quarter apart";
-    private static final String TRIP = "5 ns per metre each way within half a clock; published tables agree within 20 %";
+    private static final String TRIP =
+            "5 ns per metre each way within half a clock; published tables agree within 20 %";
     private static final String STATES = "sixths of an electrical turn (derived)";
     private static final String GEAR = "turns of the motor within the travel of the output (derived)";
 
@@ -107,7 +108,11 @@ final class ChainSheets {
                                 .orElse("1"),
                         EncoderInputs.angle("noise", "noise of one reading, RMS", "0.05 deg", 30),
                         EncoderInputs.time("sample_time", "time between two readings", "100 us"),
-                        Input.quantity("acceleration", Dimension.ACCELERATION, "acceleration of the shaft", "1000 rad/s2")
+                        Input.quantity(
+                                        "acceleration",
+                                        Dimension.ACCELERATION,
+                                        "acceleration of the shaft",
+                                        "1000 rad/s2")
                                 .within(Quantity.of(0, "rad/s2"), Quantity.of(1e7, "rad/s2"))),
                 List.of(
                         new Result("speed_noise", "RMS of the speed", "rad/s"),
@@ -158,7 +163,8 @@ final class ChainSheets {
                 List.of(
                         EncoderInputs.polePairs(),
                         UsualInputs.speed("speed", "speed of the motor"),
-                        EncoderInputs.time("delay", "from the angle to the middle of the voltage that uses it", "100 us"),
+                        EncoderInputs.time(
+                                "delay", "from the angle to the middle of the voltage that uses it", "100 us"),
                         EncoderInputs.frequency("filter", "corner of a filter of one pole", "1 kHz"),
                         EncoderInputs.angle("budget", "electrical angle that may be lost", "10 deg", 90)),
                 List.of(
@@ -175,9 +181,17 @@ final class ChainSheets {
                                 x -> new Latency(x[2]).electricalRad(whole(x[0]), x[1]),
                                 inputs),
                         Line.of(
-                                "torque_left", "{k} = cos({p} · {ω} · {τ})", DELAY, x -> Math.cos(x[0] * x[1] * x[2]), inputs),
+                                "torque_left",
+                                "{k} = cos({p} · {ω} · {τ})",
+                                DELAY,
+                                x -> Math.cos(x[0] * x[1] * x[2]),
+                                inputs),
                         Line.of(
-                                "flux_current", "{k} = sin({p} · {ω} · {τ})", DELAY, x -> Math.sin(x[0] * x[1] * x[2]), inputs),
+                                "flux_current",
+                                "{k} = sin({p} · {ω} · {τ})",
+                                DELAY,
+                                x -> Math.sin(x[0] * x[1] * x[2]),
+                                inputs),
                         Line.of(
                                 "filter_delay",
                                 "{t} = 1/(2π · {fc})",
@@ -201,7 +215,12 @@ final class ChainSheets {
                 "How fast edges come and how close two may lie when their phase is off. A filter that needs a level for more than"
                         + " half of the least separation loses counts.",
                 List.of(
-                        Input.count("periods", "periods per turn of each channel, a quarter of the counts", 1, 1000000, "1024"),
+                        Input.count(
+                                "periods",
+                                "periods per turn of each channel, a quarter of the counts",
+                                1,
+                                1000000,
+                                "1024"),
                         UsualInputs.speed("speed", "speed of the encoder"),
                         EncoderInputs.angle("phase_error", "edge off its place, in a period of 360°", "45 deg", 90)
                                 .orElse("0 deg")),
@@ -236,7 +255,8 @@ final class ChainSheets {
                 List.of(
                         EncoderInputs.polePairs(),
                         EncoderInputs.angle("placement", "mechanical error of a switch", "1 deg", 20),
-                        EncoderInputs.angle("quadrature", "electrical error between two analogue switches", "8 deg", 45)),
+                        EncoderInputs.angle(
+                                "quadrature", "electrical error between two analogue switches", "8 deg", 45)),
                 List.of(
                         new Result("speed_error", "error of a speed from one state", "%"),
                         new Result("angle_ripple", "electrical ripple, twice per electrical turn", "deg")),

@@ -58,7 +58,8 @@ final class CostSheets {
                                 "torque_ripple",
                                 "{k} = 2 · J2({p} · {A})",
                                 SERIES,
-                                x -> AngleErrorCost.torqueRippleShare(whole(x[0]), Math.min(3 / x[0], Math.max(0, x[1]))),
+                                x -> AngleErrorCost.torqueRippleShare(
+                                        whole(x[0]), Math.min(3 / x[0], Math.max(0, x[1]))),
                                 ripple)));
     }
 
@@ -88,7 +89,13 @@ final class CostSheets {
                         new Result("true_ripple", "speed that truly ripples", "rad/s"),
                         new Result("torque", "torque that makes it so", "mN m")),
                 List.of(
-                        Line.of("feigned", "{r} = {k} · {A}", "derivative of the error", x -> x[0] * x[1], "k=order", "A=ripple"),
+                        Line.of(
+                                "feigned",
+                                "{r} = {k} · {A}",
+                                "derivative of the error",
+                                x -> x[0] * x[1],
+                                "k=order",
+                                "A=ripple"),
                         Line.of(
                                 "true_ripple",
                                 "{δω} = |T(2π · {fc}, {n}, {k} · {ω})| · {k} · {A} · {ω} at {J}",

@@ -6,11 +6,14 @@ import servowright.engine.worksheet.Worksheet;
 
 /** The worksheets of magnet, mount and encoder in the order a person would need them. */
 public final class EncoderSheets {
+    private static final List<Worksheet> ALL = Stream.of(
+                    MagnetSheets.all(), MountSheets.all(), ChainSheets.all(), CostSheets.all())
+            .flatMap(List::stream)
+            .toList();
+
     private EncoderSheets() {}
 
     public static List<Worksheet> all() {
-        return Stream.of(MagnetSheets.all(), MountSheets.all(), ChainSheets.all(), CostSheets.all())
-                .flatMap(List::stream)
-                .toList();
+        return ALL;
     }
 }

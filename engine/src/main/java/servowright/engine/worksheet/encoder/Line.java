@@ -15,8 +15,7 @@ import servowright.engine.worksheet.Inputs;
  * @param function takes the SI values of the inputs in their order
  * @param inputs   symbol and name, joined by {@code =}
  */
-record Line(
-        String result, String formula, String source, ToDoubleFunction<double[]> function, List<String> inputs) {
+record Line(String result, String formula, String source, ToDoubleFunction<double[]> function, List<String> inputs) {
 
     static Line of(
             String result, String formula, String source, ToDoubleFunction<double[]> function, String... inputs) {

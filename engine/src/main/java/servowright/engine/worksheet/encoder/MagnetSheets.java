@@ -74,7 +74,9 @@ final class MagnetSheets {
                                 "eccentricity",
                                 "{κ} = −B''/(8 B) at {g} of a disc {D} by {L}",
                                 CHARGE,
-                                x -> RoundMagnet.disc(x[0], x[1]).onAxis(1, x[2]).kappaPerSquareMetre(),
+                                x -> RoundMagnet.disc(x[0], x[1])
+                                        .onAxis(1, x[2])
+                                        .kappaPerSquareMetre(),
                                 "D=diameter",
                                 "L=length",
                                 "g=gap"),
@@ -107,7 +109,8 @@ final class MagnetSheets {
                         EncoderInputs.diameter(),
                         EncoderInputs.thickness(),
                         EncoderInputs.gap(),
-                        EncoderInputs.length("distance", "magnet face or sensing element to the steel", "2 mm", 0, 200)),
+                        EncoderInputs.length(
+                                "distance", "magnet face or sensing element to the steel", "2 mm", 0, 200)),
                 List.of(
                         new Result("behind_magnet", "change of the field, steel behind the magnet", "%"),
                         new Result("behind_sensor", "change of the field, steel behind the sensor", "%")),

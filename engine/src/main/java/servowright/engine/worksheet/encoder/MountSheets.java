@@ -31,8 +31,15 @@ final class MountSheets {
 
     private static Worksheet misplacement() {
         String[] inputs = {
-            "D=diameter", "L=length", "g=gap", "ws=sensor_offset", "wm=magnet_offset", "t=sensor_tilt",
-            "sx=magnet_tilt_along", "sy=magnet_tilt_across", "η=elevation"
+            "D=diameter",
+            "L=length",
+            "g=gap",
+            "ws=sensor_offset",
+            "wm=magnet_offset",
+            "t=sensor_tilt",
+            "sx=magnet_tilt_along",
+            "sy=magnet_tilt_across",
+            "η=elevation"
         };
         String formula = " of arg[z e^(−iθ)] for {D}, {L}, {g} with {ws}, {wm}, {t}, {sx}, {sy}, {η}";
         return LineSheet.of(
@@ -63,7 +70,9 @@ final class MountSheets {
                                 "peak",
                                 "{peak}" + formula,
                                 FULL,
-                                x -> turn(x).turn(new Sensing.Point(), ANGLES).error().peakRad(),
+                                x -> turn(x).turn(new Sensing.Point(), ANGLES)
+                                        .error()
+                                        .peakRad(),
                                 inputs)));
     }
 
@@ -76,7 +85,8 @@ final class MountSheets {
     }
 
     private static ToDoubleFunction<double[]> harmonic(int order) {
-        return x -> turn(x).turn(new Sensing.Point(), ANGLES).error().ripple(order).amplitudeRad();
+        return x ->
+                turn(x).turn(new Sensing.Point(), ANGLES).error().ripple(order).amplitudeRad();
     }
 
     private static Assembly turn(double[] x) {
@@ -101,8 +111,10 @@ final class MountSheets {
                 List.of(
                         EncoderInputs.diameter(),
                         EncoderInputs.thickness(),
-                        EncoderInputs.remanence("remanence_least", "remanence of the weakest magnet at 20 °C", "1.17 T"),
-                        EncoderInputs.remanence("remanence_most", "remanence of the strongest magnet at 20 °C", "1.22 T"),
+                        EncoderInputs.remanence(
+                                "remanence_least", "remanence of the weakest magnet at 20 °C", "1.17 T"),
+                        EncoderInputs.remanence(
+                                "remanence_most", "remanence of the strongest magnet at 20 °C", "1.22 T"),
                         Input.quantity(
                                         "per_kelvin",
                                         Dimension.TEMPERATURE_COEFFICIENT,
@@ -116,9 +128,7 @@ final class MountSheets {
                         EncoderInputs.field("field_most", "greatest field the sensor works in", "80 mT"),
                         EncoderInputs.share("field_share", "share of the field that nearby steel leaves", "1", 1)
                                 .orElse("1")),
-                List.of(
-                        new Result("nearest", "nearest gap", "mm"),
-                        new Result("farthest", "farthest gap", "mm")),
+                List.of(new Result("nearest", "nearest gap", "mm"), new Result("farthest", "farthest gap", "mm")),
                 List.of(
                         Line.of("nearest", "{g}" + formula, WINDOW, x -> gaps(x).low(), inputs),
                         Line.of("farthest", "{g}" + formula, WINDOW, x -> gaps(x).high(), inputs)));
@@ -132,8 +142,7 @@ final class MountSheets {
     private static Interval gaps(double[] x) {
         double kelvinOfZero = 273.15;
         Interval remanence = new Remanence(Math.min(x[2], x[3]), Math.max(x[2], x[3]), x[4], 20)
-                .overCelsius(
-                        Math.min(x[5], x[6]) - kelvinOfZero, Math.max(x[5], x[6]) - kelvinOfZero);
+                .overCelsius(Math.min(x[5], x[6]) - kelvinOfZero, Math.max(x[5], x[6]) - kelvinOfZero);
         return GapWindow.metre(
                         RoundMagnet.disc(x[0], x[1]),
                         remanence,
