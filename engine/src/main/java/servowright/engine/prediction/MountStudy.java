@@ -55,40 +55,33 @@ public final class MountStudy {
         Optional<Declared> window = parts.sensor().flatMap(s -> s.figures().get(SensorFigure.FIELD));
         return in.answer(() -> {
             in.assume(Phrase.of("neodymium: the remanence falls by 0.12 % per kelvin; no steel near the magnet"));
-            Known depth = stated.orElseGet(() -> assumedDepth(in));
             Term[] terms = {
                 Term.of("D", diameter.get(), "mm"),
                 Term.of("L", length.get(), "mm"),
                 Term.of("Br", remanence.get(), "T"),
                 Term.of("g", gap.get(), "mm"),
-                Term.of("d", depth, "mm"),
+                Term.of("d", stated.orElseGet(() -> assumedDepth(in)), "mm"),
                 Term.of("T", air(parts, SurroundingsFigure.WARMEST), "degC")
             };
-            Known weakest = field(in, "field at the element, warmest", terms);
-            terms[5] = Term.of("T", air(parts, SurroundingsFigure.COLDEST), "degC");
-            Known strongest = field(in, "field at the element, coldest", terms);
-            Term[] bare = terms.clone();
-            bare[4] = Term.of("d", Known.exact(new Quantity(0, Dimension.LENGTH), Origin.ASSUMED, "none"), "mm");
-            return new Mount(
-                    weakest,
-                    strongest,
-                    window.map(Wanted::least),
-                    window.map(Wanted::most),
-                    field(in, "field if the gap were to the element", bare),
-                    stated.isPresent(),
-                    error(
-                            in,
-                            parts,
-                            terms,
-                            "electrical error of the sensor offset, twice per turn",
-                            MountStudy::offset),
-                    error(
-                            in,
-                            parts,
-                            terms,
-                            "electrical error of offset with 1° of tilt, once per turn",
-                            MountStudy::tilt));
+            return mount(in, parts, terms, stated.isPresent(), window);
         });
+    }
+
+    private static Mount mount(
+            Inquiry in, AxisParts parts, Term[] warm, boolean depthStated, Optional<Declared> window) {
+        Term[] cold = warm.clone();
+        cold[5] = Term.of("T", air(parts, SurroundingsFigure.COLDEST), "degC");
+        Term[] bare = cold.clone();
+        bare[4] = Term.of("d", Known.exact(new Quantity(0, Dimension.LENGTH), Origin.ASSUMED, "none"), "mm");
+        return new Mount(
+                field(in, "field at the element, warmest", warm),
+                field(in, "field at the element, coldest", cold),
+                window.map(Wanted::least),
+                window.map(Wanted::most),
+                field(in, "field if the gap were to the element", bare),
+                depthStated,
+                error(in, parts, cold, "electrical error of the sensor offset, twice per turn", MountStudy::offset),
+                error(in, parts, cold, "electrical error of offset with 1° of tilt, once per turn", MountStudy::tilt));
     }
 
     private static Outcome<Known> own(AxisParts parts, AxisFigure figure, String owner) {

@@ -28,19 +28,7 @@ final class ChainSheets {
     private static final String STATES = "sixths of an electrical turn (derived)";
     private static final String GEAR = "turns of the motor within the travel of the output (derived)";
 
-    private ChainSheets() {}
-
-    static List<Worksheet> all() {
-        return List.of(resolution(), observer(), latency(), edges(), switches(), wire(), geared());
-    }
-
-    private static Input counts(String name, String meaning, String example) {
-        return Input.quantity(name, Dimension.NUMBER, meaning, example)
-                .within(Quantity.number(1), Quantity.number(1L << 40));
-    }
-
-    private static Worksheet resolution() {
-        return LineSheet.of(
+    private static final Worksheet RESOLUTION_SHEET = LineSheet.of(
                 "angle-resolution",
                 "Steps of a digital angle",
                 "Step and rounding of an angle, the speed steps that differences of it make, the error of cutting the counts of"
@@ -92,11 +80,10 @@ final class ChainSheets {
                                 "IEEE 754 binary32",
                                 x -> new Resolution(x[0]).turnsInFloat(24),
                                 "N=counts")));
-    }
 
-    private static Worksheet observer() {
-        String[] noisy = {"fn=natural_frequency", "ζ=damping", "σ=noise", "T=sample_time"};
-        return LineSheet.of(
+    private static final String[] OBSERVER_NOISY = {"fn=natural_frequency", "ζ=damping", "σ=noise", "T=sample_time"};
+
+    private static final Worksheet OBSERVER_SHEET = LineSheet.of(
                 "tracking-observer",
                 "Speed from a loop that follows the angle",
                 "Noise, bandwidth and lag of a second-order loop that follows the angle. For a natural frequency up to a fiftieth"
@@ -125,7 +112,7 @@ final class ChainSheets {
                                 "{σω} = {σ} · √({T} · (2π · {fn})³/(4 · {ζ}))",
                                 LOOP,
                                 x -> loop(x).speedNoise(x[2], x[3]),
-                                noisy),
+                                OBSERVER_NOISY),
                         Line.of(
                                 "speed_delay",
                                 "{t} = 2 · {ζ}/(2π · {fn})",
@@ -147,15 +134,10 @@ final class ChainSheets {
                                 x -> loop(x).speedBandwidth() / (2 * Math.PI),
                                 "fn=natural_frequency",
                                 "ζ=damping")));
-    }
 
-    private static TrackingObserver loop(double[] x) {
-        return new TrackingObserver(2 * Math.PI * x[0], x[1]);
-    }
+    private static final String[] LATENCY_INPUTS = {"p=pole_pairs", "ω=speed", "τ=delay"};
 
-    private static Worksheet latency() {
-        String[] inputs = {"p=pole_pairs", "ω=speed", "τ=delay"};
-        return LineSheet.of(
+    private static final Worksheet LATENCY_SHEET = LineSheet.of(
                 "angle-latency",
                 "Angle lost to delay",
                 "Electrical angle by which the rotor has gone on while its angle was converted, filtered, sent and used, and"
@@ -179,19 +161,19 @@ final class ChainSheets {
                                 "{ε} = {p} · {ω} · {τ}",
                                 DELAY,
                                 x -> new Latency(x[2]).electricalRad(whole(x[0]), x[1]),
-                                inputs),
+                                LATENCY_INPUTS),
                         Line.of(
                                 "torque_left",
                                 "{k} = cos({p} · {ω} · {τ})",
                                 DELAY,
                                 x -> Math.cos(x[0] * x[1] * x[2]),
-                                inputs),
+                                LATENCY_INPUTS),
                         Line.of(
                                 "flux_current",
                                 "{k} = sin({p} · {ω} · {τ})",
                                 DELAY,
                                 x -> Math.sin(x[0] * x[1] * x[2]),
-                                inputs),
+                                LATENCY_INPUTS),
                         Line.of(
                                 "filter_delay",
                                 "{t} = 1/(2π · {fc})",
@@ -206,10 +188,8 @@ final class ChainSheets {
                                 "ε=budget",
                                 "p=pole_pairs",
                                 "ω=speed")));
-    }
 
-    private static Worksheet edges() {
-        return LineSheet.of(
+    private static final Worksheet EDGES_SHEET = LineSheet.of(
                 "quadrature-edges",
                 "Edges of an incremental encoder",
                 "How fast edges come and how close two may lie when their phase is off. A filter that needs a level for more than"
@@ -244,10 +224,8 @@ final class ChainSheets {
                                 "N=periods",
                                 "ω=speed",
                                 "x=phase_error")));
-    }
 
-    private static Worksheet switches() {
-        return LineSheet.of(
+    private static final Worksheet SWITCHES_SHEET = LineSheet.of(
                 "hall-placement",
                 "Misplaced Hall switches",
                 "Error of a speed from the time of one state when switches sit off their places, and the ripple of two analogue"
@@ -274,10 +252,8 @@ final class ChainSheets {
                                 "arctangent of two sines off quadrature, first order (derived)",
                                 x -> HallTriple.quadratureRippleElectricalRad(x[0]),
                                 "δ=quadrature")));
-    }
 
-    private static Worksheet wire() {
-        return LineSheet.of(
+    private static final Worksheet WIRE_SHEET = LineSheet.of(
                 "angle-line",
                 "Time of an angle on the wire",
                 "Fastest clock of a serial line of given length whose data are taken half a clock later, and the time of one"
@@ -307,10 +283,8 @@ final class ChainSheets {
                                 "n=bits",
                                 "f=clock",
                                 "tp=pause")));
-    }
 
-    private static Worksheet geared() {
-        return LineSheet.of(
+    private static final Worksheet GEARED_SHEET = LineSheet.of(
                 "geared-angle",
                 "Angle through a gear",
                 "How many places of the output one reading before the gear can mean, what a second sensor on the output must keep"
@@ -347,5 +321,19 @@ final class ChainSheets {
                                 "ε=output_error",
                                 "p=pole_pairs",
                                 "i=gear_ratio")));
+
+    private ChainSheets() {}
+
+    static List<Worksheet> all() {
+        return List.of(RESOLUTION_SHEET, OBSERVER_SHEET, LATENCY_SHEET, EDGES_SHEET, SWITCHES_SHEET, WIRE_SHEET, GEARED_SHEET);
+    }
+
+    private static Input counts(String name, String meaning, String example) {
+        return Input.quantity(name, Dimension.NUMBER, meaning, example)
+                .within(Quantity.number(1), Quantity.number(1L << 40));
+    }
+
+    private static TrackingObserver loop(double[] x) {
+        return new TrackingObserver(2 * Math.PI * x[0], x[1]);
     }
 }

@@ -22,16 +22,11 @@ final class CostSheets {
     private static final String ELLIPSE = "P. L. M. Heydemann, Applied Optics 20 (1981) 3382 (recalled)";
     private static final String TABLE = "interpolation of a sine (derived)";
 
-    private CostSheets() {}
+    private static final String[] COST_CONSTANT = {"p=pole_pairs", "ε=error"};
 
-    static List<Worksheet> all() {
-        return List.of(cost(), chase(), channels(), table(), alignment());
-    }
+    private static final String[] COST_RIPPLE = {"p=pole_pairs", "A=ripple"};
 
-    private static Worksheet cost() {
-        String[] constant = {"p=pole_pairs", "ε=error"};
-        String[] ripple = {"p=pole_pairs", "A=ripple"};
-        return LineSheet.of(
+    private static final Worksheet COST_SHEET = LineSheet.of(
                 "angle-error-cost",
                 "What an angle error costs",
                 "Torque lost and current wasted by a constant error of the mechanical angle, and the torque ripple of one that"
@@ -46,26 +41,25 @@ final class CostSheets {
                         new Result("mean_torque", "share of the torque left by the ripple", "%"),
                         new Result("torque_ripple", "torque ripple at twice the order of the ripple", "%")),
                 List.of(
-                        Line.of("torque_left", "{k} = cos({p} · {ε})", PARK, x -> Math.cos(x[0] * x[1]), constant),
-                        Line.of("flux_current", "{k} = sin({p} · {ε})", PARK, x -> Math.sin(x[0] * x[1]), constant),
+                        Line.of("torque_left", "{k} = cos({p} · {ε})", PARK, x -> Math.cos(x[0] * x[1]), COST_CONSTANT),
+                        Line.of("flux_current", "{k} = sin({p} · {ε})", PARK, x -> Math.sin(x[0] * x[1]), COST_CONSTANT),
                         Line.of(
                                 "mean_torque",
                                 "{k} = J0({p} · {A})",
                                 SERIES,
                                 x -> AngleErrorCost.meanTorqueShare(whole(x[0]), Math.min(3 / x[0], Math.max(0, x[1]))),
-                                ripple),
+                                COST_RIPPLE),
                         Line.of(
                                 "torque_ripple",
                                 "{k} = 2 · J2({p} · {A})",
                                 SERIES,
                                 x -> AngleErrorCost.torqueRippleShare(
                                         whole(x[0]), Math.min(3 / x[0], Math.max(0, x[1]))),
-                                ripple)));
-    }
+                                COST_RIPPLE)));
 
-    private static Worksheet chase() {
-        String[] loop = {"k=order", "A=ripple", "ω=speed", "J=inertia", "fc=crossover", "n=integral_ratio"};
-        return LineSheet.of(
+    private static final String[] CHASE_LOOP = {"k=order", "A=ripple", "ω=speed", "J=inertia", "fc=crossover", "n=integral_ratio"};
+
+    private static final Worksheet CHASE_SHEET = LineSheet.of(
                 "chased-ripple",
                 "A speed loop that chases an angle error",
                 "Speed ripple that an angle ripple feigns, and the true ripple and torque that a closed speed loop makes of it."
@@ -101,22 +95,15 @@ final class CostSheets {
                                 "{δω} = |T(2π · {fc}, {n}, {k} · {ω})| · {k} · {A} · {ω} at {J}",
                                 CHASE,
                                 x -> chased(x).trueSpeedRipple(),
-                                loop),
+                                CHASE_LOOP),
                         Line.of(
                                 "torque",
                                 "{T} = {J} · {k} · {ω} · δω, δω as above from {A}, {fc}, {n}",
                                 CHASE,
                                 x -> chased(x).torqueRipple(),
-                                loop)));
-    }
+                                CHASE_LOOP)));
 
-    private static AngleErrorCost.Chased chased(double[] x) {
-        return AngleErrorCost.chased(
-                whole(x[0]), Math.max(0, x[1]), Math.max(1e-6, x[2]), x[3], 2 * Math.PI * x[4], x[5]);
-    }
-
-    private static Worksheet channels() {
-        return LineSheet.of(
+    private static final Worksheet CHANNELS_SHEET = LineSheet.of(
                 "channel-errors",
                 "Errors of two sine channels",
                 "Harmonics of the angle from offset, unequal gain, error of quadrature and soft saturation of two channels that"
@@ -156,11 +143,10 @@ final class CostSheets {
                                 "x − s x³ on both channels (derived)",
                                 x -> new ChannelErrors(0, 0, 0, 0, Math.min(0.3, x[0])).fourthHarmonicRad(),
                                 "s=saturation")));
-    }
 
-    private static Worksheet table() {
-        String[] inputs = {"A=ripple", "k=order", "N=entries"};
-        return LineSheet.of(
+    private static final String[] TABLE_INPUTS = {"A=ripple", "k=order", "N=entries"};
+
+    private static final Worksheet TABLE_SHEET = LineSheet.of(
                 "correction-residue",
                 "What a correction table leaves",
                 "Largest error that remains of one harmonic after a table of evenly spaced entries, read at the nearest entry or"
@@ -178,23 +164,17 @@ final class CostSheets {
                                 "{e} = 2 · {A} · sin(π · {k}/(2 · {N}))",
                                 TABLE,
                                 x -> left(x, CorrectionTable.Reading.NEAREST),
-                                inputs),
+                                TABLE_INPUTS),
                         Line.of(
                                 "linear",
                                 "{e} = {A} · (1 − cos(π · {k}/{N}))",
                                 TABLE,
                                 x -> left(x, CorrectionTable.Reading.LINEAR),
-                                inputs)));
-    }
+                                TABLE_INPUTS)));
 
-    private static double left(double[] x, CorrectionTable.Reading reading) {
-        int order = whole(x[1]);
-        return CorrectionTable.residueRad(Math.max(0, x[0]), order, Math.max(2 * order, whole(x[2])), reading);
-    }
+    private static final String[] ALIGNMENT_INPUTS = {"f=friction", "p=pole_pairs"};
 
-    private static Worksheet alignment() {
-        String[] inputs = {"f=friction", "p=pole_pairs"};
-        return LineSheet.of(
+    private static final Worksheet ALIGNMENT_SHEET = LineSheet.of(
                 "alignment-error",
                 "Friction in an alignment",
                 "How far friction can hold a rotor from a standing field: what a commutation offset from one side alone may err.",
@@ -207,8 +187,23 @@ final class CostSheets {
                         new Result("torque_left", "share of the torque left", "%")),
                 List.of(
                         Line.of("electrical", "{ε} = asin({f})", PARK, x -> bound(x[0]), "f=friction"),
-                        Line.of("mechanical", "{ε} = asin({f})/{p}", PARK, x -> bound(x[0]) / x[1], inputs),
+                        Line.of("mechanical", "{ε} = asin({f})/{p}", PARK, x -> bound(x[0]) / x[1], ALIGNMENT_INPUTS),
                         Line.of("torque_left", "{k} = √(1 − {f}²)", PARK, x -> Math.cos(bound(x[0])), "f=friction")));
+
+    private CostSheets() {}
+
+    static List<Worksheet> all() {
+        return List.of(COST_SHEET, CHASE_SHEET, CHANNELS_SHEET, TABLE_SHEET, ALIGNMENT_SHEET);
+    }
+
+    private static AngleErrorCost.Chased chased(double[] x) {
+        return AngleErrorCost.chased(
+                whole(x[0]), Math.max(0, x[1]), Math.max(1e-6, x[2]), x[3], 2 * Math.PI * x[4], x[5]);
+    }
+
+    private static double left(double[] x, CorrectionTable.Reading reading) {
+        int order = whole(x[1]);
+        return CorrectionTable.residueRad(Math.max(0, x[0]), order, Math.max(2 * order, whole(x[2])), reading);
     }
 
     private static double bound(double share) {

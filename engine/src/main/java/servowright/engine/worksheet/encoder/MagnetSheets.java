@@ -18,22 +18,7 @@ final class MagnetSheets {
     private static final String PHASOR = "phasor of the two channels, first order (derived)";
     private static final String[] DISC = {"D=diameter", "L=length", "Br=remanence", "g=gap"};
 
-    private MagnetSheets() {}
-
-    static List<Worksheet> all() {
-        return List.of(field(), steel(), stray());
-    }
-
-    private static RoundMagnet disc(double[] x) {
-        return RoundMagnet.disc(x[0], x[1]);
-    }
-
-    private static AxisField axis(double[] x) {
-        return disc(x).onAxis(x[2], x[3]);
-    }
-
-    private static Worksheet field() {
-        return LineSheet.of(
+    private static final Worksheet FIELD_SHEET = LineSheet.of(
                 "magnet-field",
                 "Field of a disc magnet before its face",
                 "Flux density on the axis of a disc magnetised across its axis, how it changes with the gap, and how"
@@ -96,11 +81,10 @@ final class MagnetSheets {
                                 x -> disc(x).gapWithoutEccentricityErrorMetre().orElse(0),
                                 "D=diameter",
                                 "L=length")));
-    }
 
-    private static Worksheet steel() {
-        String[] inputs = {"D=diameter", "L=length", "g=gap", "d=distance"};
-        return LineSheet.of(
+    private static final String[] STEEL_INPUTS = {"D=diameter", "L=length", "g=gap", "d=distance"};
+
+    private static final Worksheet STEEL_SHEET = LineSheet.of(
                 "steel-nearby",
                 "Field lost to a steel plane",
                 "Share of the field at the sensor that a steel plane behind the magnet or behind the sensor takes away. Upper"
@@ -120,17 +104,15 @@ final class MagnetSheets {
                                 "{change} = −B({g} + {L} + 2 {d})/B({g}), diameter {D}",
                                 IMAGES,
                                 x -> IronBound.behindMagnet(disc(x), x[2], x[3]),
-                                inputs),
+                                STEEL_INPUTS),
                         Line.of(
                                 "behind_sensor",
                                 "{change} = −B({g} + 2 {d})/B({g}), diameter {D} and length {L}",
                                 IMAGES,
                                 x -> IronBound.behindSensor(disc(x), x[2], x[3]),
-                                inputs)));
-    }
+                                STEEL_INPUTS)));
 
-    private static Worksheet stray() {
-        return LineSheet.of(
+    private static final Worksheet STRAY_SHEET = LineSheet.of(
                 "stray-field",
                 "Angle error from a stray field",
                 "First harmonic of the angle from a field that does not turn with the shaft, given or from a straight"
@@ -168,5 +150,18 @@ final class MagnetSheets {
                                 "I=current",
                                 "d=distance",
                                 "B=magnet_field")));
+
+    private MagnetSheets() {}
+
+    static List<Worksheet> all() {
+        return List.of(FIELD_SHEET, STEEL_SHEET, STRAY_SHEET);
+    }
+
+    private static RoundMagnet disc(double[] x) {
+        return RoundMagnet.disc(x[0], x[1]);
+    }
+
+    private static AxisField axis(double[] x) {
+        return disc(x).onAxis(x[2], x[3]);
     }
 }

@@ -23,14 +23,7 @@ final class MountSheets {
     private static final String SIZES = "ISO 273 clearance holes (sizes seen in trade tables)";
     private static final int ANGLES = 72;
 
-    private MountSheets() {}
-
-    static List<Worksheet> all() {
-        return List.of(misplacement(), window(), screwFloat());
-    }
-
-    private static Worksheet misplacement() {
-        String[] inputs = {
+    private static final String[] MISPLACEMENT_INPUTS = {
             "D=diameter",
             "L=length",
             "g=gap",
@@ -41,8 +34,10 @@ final class MountSheets {
             "sy=magnet_tilt_across",
             "η=elevation"
         };
-        String formula = " of arg[z e^(−iθ)] for {D}, {L}, {g} with {ws}, {wm}, {t}, {sx}, {sy}, {η}";
-        return LineSheet.of(
+
+    private static final String MISPLACEMENT_FORMULA = " of arg[z e^(−iθ)] for {D}, {L}, {g} with {ws}, {wm}, {t}, {sx}, {sy}, {η}";
+
+    private static final Worksheet MISPLACEMENT_SHEET = LineSheet.of(
                 "magnet-misplacement",
                 "Angle error of a misplaced magnet and sensor",
                 "Harmonics of the angle error over one turn with the field in space, for a point sensor. Sensor offset and"
@@ -63,47 +58,27 @@ final class MountSheets {
                         new Result("third_harmonic", "three times per turn, amplitude", "deg"),
                         new Result("peak", "largest error about the mean", "deg")),
                 List.of(
-                        Line.of("first_harmonic", "{A1}" + formula, FULL, harmonic(1), inputs),
-                        Line.of("second_harmonic", "{A2}" + formula, FULL, harmonic(2), inputs),
-                        Line.of("third_harmonic", "{A3}" + formula, FULL, harmonic(3), inputs),
+                        Line.of("first_harmonic", "{A1}" + MISPLACEMENT_FORMULA, FULL, harmonic(1), MISPLACEMENT_INPUTS),
+                        Line.of("second_harmonic", "{A2}" + MISPLACEMENT_FORMULA, FULL, harmonic(2), MISPLACEMENT_INPUTS),
+                        Line.of("third_harmonic", "{A3}" + MISPLACEMENT_FORMULA, FULL, harmonic(3), MISPLACEMENT_INPUTS),
                         Line.of(
                                 "peak",
-                                "{peak}" + formula,
+                                "{peak}" + MISPLACEMENT_FORMULA,
                                 FULL,
                                 x -> turn(x).turn(new Sensing.Point(), ANGLES)
                                         .error()
                                         .peakRad(),
-                                inputs)));
-    }
+                                MISPLACEMENT_INPUTS)));
 
-    private static Input offset(String name, String meaning) {
-        return EncoderInputs.length(name, meaning, "0.2 mm", 0, 5).orElse("0 mm");
-    }
-
-    private static Input tilt(String name, String meaning) {
-        return EncoderInputs.angle(name, meaning, "1 deg", 30).orElse("0 deg");
-    }
-
-    private static ToDoubleFunction<double[]> harmonic(int order) {
-        return x ->
-                turn(x).turn(new Sensing.Point(), ANGLES).error().ripple(order).amplitudeRad();
-    }
-
-    private static Assembly turn(double[] x) {
-        return Assembly.centred(RoundMagnet.disc(x[0], x[1]), 1, x[2])
-                .withElevation(x[8])
-                .withOffsets(new Planar(x[3], 0), new Planar(x[4], 0))
-                .withTilts(new Planar(x[5], 0), new Planar(x[6], x[7]));
-    }
-
-    private static Worksheet window() {
-        String[] inputs = {
+    private static final String[] WINDOW_INPUTS = {
             "D=diameter", "L=length", "Br least=remanence_least", "Br most=remanence_most", "α=per_kelvin",
             "T cold=coldest", "T hot=hottest", "B least=field_least", "B most=field_most", "s=field_share"
         };
-        String formula = " of a disc {D} by {L}, remanence {Br least} to {Br most} at 20 °C with {α} from {T cold} to"
+
+    private static final String WINDOW_FORMULA = " of a disc {D} by {L}, remanence {Br least} to {Br most} at 20 °C with {α} from {T cold} to"
                 + " {T hot}, field {B least} to {B most}, share {s}";
-        return LineSheet.of(
+
+    private static final Worksheet WINDOW_SHEET = LineSheet.of(
                 "gap-window",
                 "Gap window of an on-axis sensor",
                 "Gaps from the face of the magnet to the sensing element at which the field stays within what the sensor works"
@@ -130,29 +105,10 @@ final class MountSheets {
                                 .orElse("1")),
                 List.of(new Result("nearest", "nearest gap", "mm"), new Result("farthest", "farthest gap", "mm")),
                 List.of(
-                        Line.of("nearest", "{g}" + formula, WINDOW, x -> gaps(x).low(), inputs),
-                        Line.of("farthest", "{g}" + formula, WINDOW, x -> gaps(x).high(), inputs)));
-    }
+                        Line.of("nearest", "{g}" + WINDOW_FORMULA, WINDOW, x -> gaps(x).low(), WINDOW_INPUTS),
+                        Line.of("farthest", "{g}" + WINDOW_FORMULA, WINDOW, x -> gaps(x).high(), WINDOW_INPUTS)));
 
-    private static Input temperature(String name, String meaning, String example) {
-        return Input.quantity(name, Dimension.TEMPERATURE, meaning, example)
-                .within(Quantity.of(-100, "degC"), Quantity.of(300, "degC"));
-    }
-
-    private static Interval gaps(double[] x) {
-        double kelvinOfZero = 273.15;
-        Interval remanence = new Remanence(Math.min(x[2], x[3]), Math.max(x[2], x[3]), x[4], 20)
-                .overCelsius(Math.min(x[5], x[6]) - kelvinOfZero, Math.max(x[5], x[6]) - kelvinOfZero);
-        return GapWindow.metre(
-                        RoundMagnet.disc(x[0], x[1]),
-                        remanence,
-                        new Interval(Math.min(x[7], x[8]), Math.max(x[7], x[8])),
-                        Math.max(1e-3, x[9]))
-                .orElse(new Interval(0, 0));
-    }
-
-    private static Worksheet screwFloat() {
-        return LineSheet.of(
+    private static final Worksheet SCREW_FLOAT_SHEET = LineSheet.of(
                 "screw-float",
                 "Float of a board on its screws",
                 "How far a board can move and turn within its clearance holes, and what a new seating does to the commutation"
@@ -185,6 +141,48 @@ final class MountSheets {
                                 "d=screw",
                                 "r=bolt_circle",
                                 "p=pole_pairs")));
+
+    private MountSheets() {}
+
+    static List<Worksheet> all() {
+        return List.of(MISPLACEMENT_SHEET, WINDOW_SHEET, SCREW_FLOAT_SHEET);
+    }
+
+    private static Input offset(String name, String meaning) {
+        return EncoderInputs.length(name, meaning, "0.2 mm", 0, 5).orElse("0 mm");
+    }
+
+    private static Input tilt(String name, String meaning) {
+        return EncoderInputs.angle(name, meaning, "1 deg", 30).orElse("0 deg");
+    }
+
+    private static ToDoubleFunction<double[]> harmonic(int order) {
+        return x ->
+                turn(x).turn(new Sensing.Point(), ANGLES).error().ripple(order).amplitudeRad();
+    }
+
+    private static Assembly turn(double[] x) {
+        return Assembly.centred(RoundMagnet.disc(x[0], x[1]), 1, x[2])
+                .withElevation(x[8])
+                .withOffsets(new Planar(x[3], 0), new Planar(x[4], 0))
+                .withTilts(new Planar(x[5], 0), new Planar(x[6], x[7]));
+    }
+
+    private static Input temperature(String name, String meaning, String example) {
+        return Input.quantity(name, Dimension.TEMPERATURE, meaning, example)
+                .within(Quantity.of(-100, "degC"), Quantity.of(300, "degC"));
+    }
+
+    private static Interval gaps(double[] x) {
+        double kelvinOfZero = 273.15;
+        Interval remanence = new Remanence(Math.min(x[2], x[3]), Math.max(x[2], x[3]), x[4], 20)
+                .overCelsius(Math.min(x[5], x[6]) - kelvinOfZero, Math.max(x[5], x[6]) - kelvinOfZero);
+        return GapWindow.metre(
+                        RoundMagnet.disc(x[0], x[1]),
+                        remanence,
+                        new Interval(Math.min(x[7], x[8]), Math.max(x[7], x[8])),
+                        Math.max(1e-3, x[9]))
+                .orElse(new Interval(0, 0));
     }
 
     private static double floatMetre(double[] x) {
