@@ -55,8 +55,8 @@ public final class SerialLine {
         Require.within("bits of the data", 1, 63, bits, "");
         int remainder = 0;
         for (int i = bits - 1; i >= 0; i--) {
-            int top = (remainder >> 5 & 1) ^ (int) (data >> i & 1);
-            remainder = remainder << 1 & 0x3F ^ (top == 1 ? 0x03 : 0);
+            int top = ((remainder >> 5) & 1) ^ (int) ((data >> i) & 1);
+            remainder = ((remainder << 1) & 0x3F) ^ (top == 1 ? 0x03 : 0);
         }
         return ~remainder & 0x3F;
     }

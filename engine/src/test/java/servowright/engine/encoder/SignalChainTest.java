@@ -152,9 +152,9 @@ class SignalChainTest {
         long data = 0x2ABCDEFL;
         int check = SerialLine.checkOfSix(data, bits);
         for (int i = 0; i < bits; i++) {
-            assertThat(SerialLine.checkOfSix(data ^ 1L << i, bits)).isNotEqualTo(check);
+            assertThat(SerialLine.checkOfSix(data ^ (1L << i), bits)).isNotEqualTo(check);
             for (int j = 0; j < i; j++) {
-                assertThat(SerialLine.checkOfSix(data ^ 1L << i ^ 1L << j, bits))
+                assertThat(SerialLine.checkOfSix(data ^ (1L << i) ^ (1L << j), bits))
                         .isNotEqualTo(check);
             }
         }
