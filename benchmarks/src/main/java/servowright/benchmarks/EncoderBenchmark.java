@@ -46,8 +46,8 @@ public class EncoderBenchmark {
         Random random = new Random(1);
         Vector[] points = new Vector[POINTS];
         for (int i = 0; i < POINTS; i++) {
-            points[i] = new Vector(
-                    reach * (2 * random.nextDouble() - 1), reach * (2 * random.nextDouble() - 1), 2.25e-3);
+            points[i] =
+                    new Vector(reach * (2 * random.nextDouble() - 1), reach * (2 * random.nextDouble() - 1), 2.25e-3);
         }
         return points;
     }

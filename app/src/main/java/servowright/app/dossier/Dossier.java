@@ -34,6 +34,7 @@ public final class Dossier {
         findings();
         MotorPart.write(view.motors(), page);
         TestPart.write(view.tests(), page);
+        MountPart.write(view.mounts(), page);
         MachinePart.write(view.parts(), page);
         RecordPart.write(view, page);
         return page.close().line().close().line().close().line().end();

@@ -2,6 +2,7 @@ package servowright.app.view;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import servowright.engine.assessment.Assessment;
 import servowright.engine.findings.Finding;
@@ -22,6 +23,10 @@ final class Presenter {
                 View.Counts.of(findings),
                 findings,
                 MachineParts.of(machine),
+                machine.axes().values().stream()
+                        .map(axis -> MountView.of(machine, axis))
+                        .flatMap(Optional::stream)
+                        .toList(),
                 assessment.identified().motors().values().parallelStream()
                         .map(MotorView::of)
                         .toList(),

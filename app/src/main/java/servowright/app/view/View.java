@@ -13,6 +13,7 @@ import servowright.engine.assessment.Assessment;
  * @param counts   findings per verdict
  * @param findings worst first
  * @param parts    the machine as declared
+ * @param mounts   magnets before their sensors, to be drawn
  * @param motors   what is known of each motor
  * @param tests    what each bench test gave
  * @param assumed  what was taken without being known
@@ -28,6 +29,7 @@ public record View(
         Counts counts,
         List<FindingView> findings,
         List<PartView> parts,
+        List<MountView> mounts,
         List<MotorView> motors,
         List<TestView> tests,
         List<String> assumed,
@@ -90,6 +92,7 @@ public record View(
                 Counts.of(some),
                 some,
                 parts,
+                mounts,
                 motors,
                 tests,
                 assumed,

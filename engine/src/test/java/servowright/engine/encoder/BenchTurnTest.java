@@ -19,7 +19,7 @@ class BenchTurnTest {
 
     private static int[] counts(double from, double to, int samples) {
         return IntStream.range(0, samples)
-                .map(i -> (int) Math.floorMod(Math.round(COUNTS * (from + (to - from) * i / (samples - 1))), COUNTS))
+                .map(i -> Math.floorMod(Math.round(COUNTS * (from + (to - from) * i / (samples - 1))), COUNTS))
                 .toArray();
     }
 
