@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import servowright.app.view.AssessmentJson;
 import servowright.app.view.FindingView;
+import servowright.app.view.PartView;
 import servowright.app.view.View;
 import servowright.engine.findings.Finding;
 import servowright.engine.quantity.Spelling;
@@ -77,7 +78,7 @@ final class AssessVerb implements Verb {
     private static List<String> known(View view) {
         Stream<String> areas = Stream.of(Finding.Area.values()).map(Finding.Area::words);
         Stream<String> parts = Stream.concat(
-                view.parts().stream().map(p -> p.name()),
+                view.parts().stream().filter(p -> p.kind() != PartView.Kind.DUTY).map(PartView::name),
                 view.findings().stream().map(FindingView::subject));
         return Stream.concat(areas, parts).filter(n -> !n.isEmpty()).distinct().toList();
     }
