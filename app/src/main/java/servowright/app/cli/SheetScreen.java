@@ -2,6 +2,7 @@ package servowright.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import servowright.app.view.NeedView;
 import servowright.app.view.RangeText;
 import servowright.app.view.Sentence;
@@ -113,6 +114,9 @@ final class SheetScreen {
             parts.add("one of " + String.join(", ", input.choices()));
         } else {
             parts.add("for example " + input.example());
+        }
+        if (!input.columns().isEmpty()) {
+            parts.add("parts " + input.columns().stream().map(Input::name).collect(Collectors.joining(", ")));
         }
         input.range().ifPresent(r -> parts.add(RangeText.of(r)));
         if (!input.fallback().isEmpty()) {

@@ -1,6 +1,7 @@
 package servowright.app.reference;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import servowright.app.view.RangeText;
 import servowright.engine.worksheet.Declaration;
 import servowright.engine.worksheet.Input;
@@ -33,7 +34,7 @@ final class FormulaPage {
     private static String inputs(List<Input> inputs) {
         Table table = Table.of("input", "meaning", "example", "range", "basis", "taken when not given");
         for (Input input : inputs) {
-            String meaning = input.meaning() + (input.several() ? "; may be given more than once" : "");
+            String meaning = input.meaning() + parts(input) + (input.several() ? "; may be given more than once" : "");
             String example = input.kind() == Input.Kind.CHOICE
                     ? "one of " + String.join(", ", input.choices())
                     : input.example();
@@ -41,6 +42,12 @@ final class FormulaPage {
             table.line(input.name(), meaning, example, range, String.join(", ", input.bases()), input.fallback());
         }
         return table.text();
+    }
+
+    private static String parts(Input row) {
+        return row.columns().stream()
+                .map(column -> "; " + column.name() + ": " + column.meaning())
+                .collect(Collectors.joining());
     }
 
     private static String results(List<Result> results) {

@@ -34,7 +34,17 @@ public interface FaultModel {
      * @param bitNs   bit time τ
      */
     static FaultModel burstAndInterval(int burst, long everyNs, long bitNs) {
+        return burstAndInterval(burst, everyNs, RECOVERY_BITS, bitNs);
+    }
+
+    /** The same with another length of signalling and recovery, bits. */
+    static FaultModel burstAndInterval(int burst, long everyNs, int recoveryBits, long bitNs) {
         return (interval, longest) ->
-                (RECOVERY_BITS * bitNs + longest) * (burst + WholeNumbers.ceilDivide(interval, everyNs) - 1);
+                (recoveryBits * bitNs + longest) * (burst + WholeNumbers.ceilDivide(interval, everyNs) - 1);
+    }
+
+    /** So many errors in all, each with its signalling and recovery in bits: E(t) = (r τ + C) n. */
+    static FaultModel burst(int errors, int recoveryBits, long bitNs) {
+        return (interval, longest) -> errors * (recoveryBits * bitNs + longest);
     }
 }

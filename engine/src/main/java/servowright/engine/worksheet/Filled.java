@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Place;
@@ -49,6 +51,9 @@ public sealed interface Filled {
 
     /** One check of one set of inputs. */
     final class Check {
+        /** A comma alone may be a decimal one. */
+        private static final Pattern PARTS = Pattern.compile("\\s*;\\s*|,\\s+");
+
         private final Declaration declaration;
         private final List<Problem> problems = new ArrayList<>();
 
@@ -83,9 +88,41 @@ public sealed interface Filled {
         }
 
         private Optional<Inputs.Value> value(Input input, String text, int index, boolean typed) {
-            if (input.kind() == Input.Kind.CHOICE) {
-                return choice(input, text, typed);
+            return switch (input.kind()) {
+                case CHOICE -> choice(input, text, typed);
+                case TEXT -> text(input, text, typed);
+                case ROW -> row(input, text, index);
+                case QUANTITY, WHOLE_NUMBER -> quantity(input, text, index, typed);
+            };
+        }
+
+        private Optional<Inputs.Value> text(Input input, String text, boolean typed) {
+            if (text.isBlank()) {
+                add(Problem.Kind.MISSING, input, text, "it is empty", "Write it like " + input.example() + ".");
+                return Optional.empty();
             }
+            return Optional.of(Inputs.Value.word(text.strip(), typed));
+        }
+
+        /** The parts of a row in the order of its columns; what is wrong names the row and the part. */
+        private Optional<Inputs.Value> row(Input input, String text, int index) {
+            String[] parts = PARTS.split(text.strip(), -1);
+            if (parts.length > input.columns().size()) {
+                String names = input.columns().stream().map(Input::name).collect(Collectors.joining(", "));
+                String says = quoted(text) + " has " + parts.length + " parts";
+                add(Problem.Kind.NOT_ALLOWED_HERE, input, text, says, "Known are " + names + ".");
+                return Optional.empty();
+            }
+            Map<String, Inputs.Value> cells = new LinkedHashMap<>();
+            for (int i = 0; i < parts.length; i++) {
+                Input column = input.columns().get(i);
+                String place = input.name() + " " + (index + 1) + " " + column.name();
+                value(column.named(place), parts[i], 0, true).ifPresent(cell -> cells.put(column.name(), cell));
+            }
+            return cells.size() == parts.length ? Optional.of(Inputs.Value.row(text, cells)) : Optional.empty();
+        }
+
+        private Optional<Inputs.Value> quantity(Input input, String text, int index, boolean typed) {
             ParsedQuantity parsed = QuantityText.parse(text);
             if (parsed instanceof Malformed m) {
                 add(Problem.Kind.NOT_A_QUANTITY, input, text, quoted(text) + ": " + m.reason(), sentence(m.remedy()));
@@ -100,7 +137,8 @@ public sealed interface Filled {
                     text,
                     Optional.of(stated),
                     Optional.of(known(stated, place, typed ? origin(stated) : Origin.ASSUMED)),
-                    typed));
+                    typed,
+                    Map.of()));
         }
 
         private boolean suits(Input input, String text, Stated stated) {
@@ -174,7 +212,7 @@ public sealed interface Filled {
 
         private Optional<Inputs.Value> choice(Input input, String text, boolean typed) {
             if (input.choices().contains(text.strip())) {
-                return Optional.of(new Inputs.Value(text.strip(), Optional.empty(), Optional.empty(), typed));
+                return Optional.of(Inputs.Value.word(text.strip(), typed));
             }
             String near = Spelling.nearest(text, input.choices())
                     .map(n -> " Nearest: " + n + ".")

@@ -21,8 +21,29 @@ public record Inputs(Map<String, List<Value>> values) {
      * @param stated the quantity as it was stated; empty for a word
      * @param known  the quantity with its uncertainty; empty for a word
      * @param given  whether it was typed; false for what is taken when nothing is
+     * @param cells  the parts of a row by their names; empty for all else
      */
-    public record Value(String text, Optional<Stated> stated, Optional<Known> known, boolean given) {}
+    public record Value(
+            String text, Optional<Stated> stated, Optional<Known> known, boolean given, Map<String, Value> cells) {
+        public Value {
+            cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+        }
+
+        /** The part of a row of that name, if it was given. */
+        public Optional<Value> cell(String name) {
+            return Optional.ofNullable(cells.get(name));
+        }
+
+        /** A word or text. */
+        static Value word(String text, boolean given) {
+            return new Value(text, Optional.empty(), Optional.empty(), given, Map.of());
+        }
+
+        /** A row of several parts. */
+        static Value row(String text, Map<String, Value> cells) {
+            return new Value(text, Optional.empty(), Optional.empty(), true, cells);
+        }
+    }
 
     public Inputs {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));

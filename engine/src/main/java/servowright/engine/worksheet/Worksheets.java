@@ -3,6 +3,17 @@ package servowright.engine.worksheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import servowright.engine.worksheet.bus.BitTimingSheet;
+import servowright.engine.worksheet.bus.BusTerminatorsSheet;
+import servowright.engine.worksheet.bus.CycleLoadSheet;
+import servowright.engine.worksheet.bus.FaultProbabilitySheet;
+import servowright.engine.worksheet.bus.FdClockToleranceSheet;
+import servowright.engine.worksheet.bus.FrameLengthSheet;
+import servowright.engine.worksheet.bus.LoopDelaySheet;
+import servowright.engine.worksheet.bus.ResponseTimesSheet;
+import servowright.engine.worksheet.bus.TimingRegistersSheet;
+import servowright.engine.worksheet.bus.TimingSearchSheet;
+import servowright.engine.worksheet.bus.TrunkCableSheet;
 import servowright.engine.worksheet.drive.BridgeLossSheet;
 import servowright.engine.worksheet.drive.ControlStepsSheet;
 import servowright.engine.worksheet.drive.CurrentLoopSheet;
@@ -63,7 +74,21 @@ public final class Worksheets {
             new CoastDownSheet(),
             new BrakeEnergySheet());
 
-    private static final List<Worksheet> ALL = Stream.concat(MOTOR_DRIVE_DUTY.stream(), EncoderSheets.all().stream())
+    private static final List<Worksheet> BUS = List.of(
+            new FrameLengthSheet(),
+            new ResponseTimesSheet(),
+            new FaultProbabilitySheet(),
+            new CycleLoadSheet(),
+            new BitTimingSheet(),
+            new TimingSearchSheet(),
+            new TimingRegistersSheet(),
+            new FdClockToleranceSheet(),
+            new LoopDelaySheet(),
+            new BusTerminatorsSheet(),
+            new TrunkCableSheet());
+
+    private static final List<Worksheet> ALL = Stream.of(MOTOR_DRIVE_DUTY, EncoderSheets.all(), BUS)
+            .flatMap(List::stream)
             .toList();
 
     private Worksheets() {}

@@ -1,0 +1,70 @@
+package servowright.engine.worksheet.bus;
+
+import servowright.engine.bus.IdLength;
+import servowright.engine.quantity.Dimension;
+import servowright.engine.quantity.Quantity;
+import servowright.engine.worksheet.Input;
+import servowright.engine.worksheet.Inputs;
+
+/** Inputs that several worksheets of the bus take. */
+final class BusInputs {
+    static final String CLASSICAL = "classical";
+    static final String FD = "fd";
+    private static final String LONG = "29 bit";
+
+    private BusInputs() {}
+
+    static Input format() {
+        return Input.choice("format", "format of the frames", CLASSICAL, FD).orElse(CLASSICAL);
+    }
+
+    static Input identifier() {
+        return Input.choice("identifier", "length of the identifiers", "11 bit", LONG)
+                .orElse("11 bit");
+    }
+
+    static Input rate() {
+        return Input.quantity("rate", Dimension.DATA_RATE, "bit rate; of FD frames the nominal one", "1 Mbit/s")
+                .within(Quantity.of(1, "kbit/s"), Quantity.of(20, "Mbit/s"));
+    }
+
+    static Input dataRate() {
+        return Input.quantity("data_rate", Dimension.DATA_RATE, "bit rate of the data phase of FD frames", "5 Mbit/s")
+                .within(Quantity.of(1, "kbit/s"), Quantity.of(20, "Mbit/s"));
+    }
+
+    /** A stretch of bit times. */
+    static Input bits(String name, String meaning, String example) {
+        return Input.quantity(name, Dimension.INFORMATION, meaning, example)
+                .within(Quantity.of(0, "bit"), Quantity.of(1e6, "bit"));
+    }
+
+    /** A time that may be nothing. */
+    static Input span(String name, String meaning, String example) {
+        return Input.quantity(name, Dimension.TIME, meaning, example)
+                .within(Quantity.of(0, "s"), Quantity.of(1e4, "s"));
+    }
+
+    /** A clock of a controller. */
+    static Input clock() {
+        return Input.quantity("clock", Dimension.FREQUENCY, "clock of the controller", "16 MHz")
+                .within(Quantity.of(10, "kHz"), Quantity.of(1000, "MHz"));
+    }
+
+    static IdLength id(Inputs inputs) {
+        return inputs.choice("identifier").filter(LONG::equals).isPresent() ? IdLength.EXTENDED : IdLength.STANDARD;
+    }
+
+    static boolean isFd(Inputs inputs) {
+        return inputs.choice("format").filter(FD::equals).isPresent();
+    }
+
+    static boolean yes(Inputs inputs, String name) {
+        return inputs.choice(name).filter("yes"::equals).isPresent();
+    }
+
+    /** Length of a bit, ns, rounded up: a guarantee must not lose a fraction of one. */
+    static long bitNs(double bitsPerSecond) {
+        return (long) Math.ceil(1e9 / bitsPerSecond - 1e-6);
+    }
+}
