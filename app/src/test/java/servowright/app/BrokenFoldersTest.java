@@ -136,7 +136,8 @@ class BrokenFoldersTest {
         try (var out = Files.newBufferedWriter(folder.resolve("spin.csv"))) {
             out.write("Time (s),CH1 (V)\n");
             for (int i = 0; i < 3_000_000; i++) {
-                out.write(i / 100_000 + "." + String.valueOf(100_000 + i % 100_000).substring(1) + "," + i % 7 + "\n");
+                out.write(i / 100_000 + "."
+                        + String.valueOf(100_000 + i % 100_000).substring(1) + "," + i % 7 + "\n");
             }
         }
         assertThat(refusal()).contains("line 2, tests / 1 / every: spin.csv: 3000000 rows of 2 columns are more than");

@@ -78,7 +78,9 @@ final class AssessVerb implements Verb {
     private static List<String> known(View view) {
         Stream<String> areas = Stream.of(Finding.Area.values()).map(Finding.Area::words);
         Stream<String> parts = Stream.concat(
-                view.parts().stream().filter(p -> p.kind() != PartView.Kind.DUTY).map(PartView::name),
+                view.parts().stream()
+                        .filter(p -> p.kind() != PartView.Kind.DUTY)
+                        .map(PartView::name),
                 view.findings().stream().map(FindingView::subject));
         return Stream.concat(areas, parts).filter(n -> !n.isEmpty()).distinct().toList();
     }
