@@ -26,27 +26,41 @@ final class BenchBinder {
      */
     record Written(BenchTest test, Part part) {}
 
-    static List<Written> tests(Part file) {
+    /**
+     * The tests of a file.
+     *
+     * @param axes the axes of the machine: a test of an angle sensor names its axis, which names its motor
+     */
+    static List<Written> tests(Part file, Map<String, Part> axes) {
         List<Written> tests = new ArrayList<>();
         Map<String, Integer> counted = new HashMap<>();
         for (Part part : file.series("tests")) {
             Optional<TestKind> kind = MachineBinder.choice(part, "test", TestKind.values(), TestKind::words);
-            Optional<String> motor = part.words("motor");
-            if (kind.isPresent() && motor.isPresent()) {
-                String name = kind.get().words() + " " + motor.get();
+            Optional<String> subject = part.words(kind.map(BenchBinder::subject).orElse("motor"));
+            if (kind.isPresent() && subject.isPresent()) {
+                String name = kind.get().words() + " " + subject.get();
                 int number = counted.merge(name, 1, Integer::sum);
-                tests.add(new Written(test(part, kind.get(), motor.get(), name + " " + number), part));
+                tests.add(new Written(test(part, kind.get(), axes, name + " " + number), part));
             }
         }
         return tests;
     }
 
-    private static BenchTest test(Part part, TestKind kind, String motor, String id) {
+    /** The key under which a test of that kind names what it looks at. */
+    static String subject(TestKind kind) {
+        return kind.ofAxis() ? "axis" : "motor";
+    }
+
+    private static BenchTest test(Part part, TestKind kind, Map<String, Part> axes, String id) {
+        Optional<String> axis = part.words("axis");
+        Optional<String> motor =
+                kind.ofAxis() ? axis.map(axes::get).flatMap(a -> a.words("motor")) : part.words("motor");
         return new BenchTest(
                 id,
                 part.place(),
                 kind,
-                motor,
+                motor.orElse(""),
+                axis,
                 part.words("recording"),
                 part.texts("channels"),
                 part.figures(TestFigure.class),

@@ -69,7 +69,7 @@ public sealed interface MachineFolder {
 
     /** One reading of one folder. */
     final class Reader {
-        private static final List<String> SECTIONS = List.of("motors", "drives", "sensors");
+        private static final List<String> SECTIONS = List.of("motors", "drives", "sensors", "axes");
 
         private final Path dir;
         private final Problems problems = new Problems();
@@ -93,7 +93,7 @@ public sealed interface MachineFolder {
             Optional<Part> machinePart = machineTree.map(t -> new Check(names, problems).part(t, form));
             machinePart.ifPresent(new Contradictions(problems)::machine);
             Recordings recordings = new Recordings(dir, problems);
-            List<BenchTest> tests = recordings.read(tests(names));
+            List<BenchTest> tests = recordings.read(tests(names, machinePart));
             if (machinePart.isEmpty() || !problems.isEmpty()) {
                 return new Refused(problems.sorted());
             }
@@ -102,14 +102,16 @@ public sealed interface MachineFolder {
             return new Loaded(machine, tests, recordings.all(), sha256, notes);
         }
 
-        private List<Written> tests(Map<String, Set<String>> names) {
+        private List<Written> tests(Map<String, Set<String>> names, Optional<Part> machinePart) {
             if (!Files.exists(dir.resolve(BENCH))) {
                 notes.add("There is no " + BENCH + ": nothing was measured yet.");
                 return List.of();
             }
             Optional<Part> part = tree(BENCH).map(t -> new Check(names, problems).part(t, Forms.bench()));
             part.ifPresent(new Contradictions(problems)::bench);
-            return part.map(BenchBinder::tests).orElse(List.of());
+            Map<String, Part> axes =
+                    machinePart.map(m -> m.part("axes").parts()).orElse(Map.of());
+            return part.map(p -> BenchBinder.tests(p, axes)).orElse(List.of());
         }
 
         private Optional<Group> tree(String file) {

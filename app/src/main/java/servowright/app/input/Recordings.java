@@ -86,18 +86,7 @@ final class Recordings {
     private BenchTest named(Written written) {
         BenchTest test = written.test();
         Optional<String> name = test.recording().flatMap(file -> name(file, written));
-        return name.equals(test.recording())
-                ? test
-                : new BenchTest(
-                        test.id(),
-                        test.place(),
-                        test.kind(),
-                        test.motor(),
-                        name,
-                        test.channels(),
-                        test.figures(),
-                        test.readings(),
-                        test.instrument());
+        return test.recordedAs(name);
     }
 
     private Optional<String> name(String file, Written written) {

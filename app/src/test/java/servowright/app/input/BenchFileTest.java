@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import servowright.engine.machine.BenchTest;
@@ -94,7 +95,8 @@ class BenchFileTest {
                         """).lines())
                 .containsExactly(
                         "line 2, tests / 1 / test: \"spinn\" is not known here."
-                                + " Known: spin, resistance, inductance step.",
+                                + " Nearest: spin. Known: spin, resistance, inductance step, hand turn, alignment, slow drag,"
+                                + " free run, reference run, offset at speeds, shim series, reseating.",
                         "line 3, tests / 1 / motor: there is no motor \"hubb\". Known: hub.",
                         "line 7, tests / 2 / recording: \"../spin-1.csv\" lies outside the folder of the machine."
                                 + " Put the recording into the folder, so that the folder holds everything.",
@@ -108,7 +110,8 @@ class BenchFileTest {
                         "line 15, tests / 4 / readings / 1 / pair: \"A to X\" cannot be understood here."
                                 + " Write it like A to B, A to BC, or A to star.",
                         "line 15, tests / 4 / readings / 1 / volts: this key is not known."
-                                + " Known here: pair, current, voltage, resistance, inductance, speed, frequency.",
+                                + " Known here: pair, current, voltage, resistance, inductance, speed, frequency,"
+                                + " field_angle, angle, offset, shim, field, magnitude.",
                         "line 19, tests / 5 / channels: recordings/spin-1.csv: there is no channel \"CH2\". Known: CH1.",
                         "line 20, tests / 6 / to: 50 ms is below the 0.1 s of from in line 20. Check both figures.");
     }
@@ -204,5 +207,57 @@ class BenchFileTest {
     void works_without_a_bench_file() {
         assertThat(Folder.in(dir).with("machine.yaml", MACHINE).loaded().notes())
                 .containsExactly("There is no bench.yaml: nothing was measured yet.");
+    }
+
+    @Test
+    void a_test_of_an_angle_sensor_names_its_axis_and_takes_its_motor() {
+        String machine = MACHINE + "sensors: {ring: {kind: on-axis magnetic}}\n"
+                + "axes: {left wheel: {motor: hub, sensor: ring}, right wheel: {}}\n";
+        List<BenchTest> tests = Folder.in(dir)
+                .with("machine.yaml", machine)
+                .with("recordings/turn.csv", "t [s];pos;mag\n0;1;2\n0.1;2;2\n0.2;3;2\n")
+                .with("bench.yaml", """
+                        tests:
+                          - test: hand turn
+                            axis: left wheel
+                            recording: recordings/turn.csv
+                            channels: {pos: angle, mag: field}
+                          - test: alignment
+                            axis: left wheel
+                            readings:
+                              - {field_angle: 0 deg, angle: 12.1 deg}
+                              - {field_angle: 90 deg, angle: 25.0 deg}
+                          - {test: slow drag, axis: right wheel, orders: 6}
+                        """)
+                .loaded()
+                .tests();
+        assertThat(tests)
+                .extracting(BenchTest::id)
+                .containsExactly("hand turn left wheel 1", "alignment left wheel 1", "slow drag right wheel 1");
+        assertThat(tests).extracting(BenchTest::motor).containsExactly("hub", "hub", "");
+        assertThat(tests.get(0).axis()).contains("left wheel");
+        assertThat(tests.get(1)
+                        .readings()
+                        .get(1)
+                        .figures()
+                        .known(ReadingFigure.FIELD_ANGLE)
+                        .orElseThrow()
+                        .si())
+                .isCloseTo(Math.PI / 2, within(1e-12));
+        assertThat(tests.get(2).figures().known(TestFigure.ORDERS).orElseThrow().si())
+                .isEqualTo(6);
+    }
+
+    @Test
+    void a_test_of_an_angle_sensor_without_its_axis_is_refused() {
+        assertThat(bench("""
+                        tests:
+                          - {test: hand turn, motor: hub}
+                          - {test: alignment, axis: wheel}
+                        """).lines())
+                .containsExactly(
+                        "line 2, tests / 1: the key axis is missing: the axis whose angle sensor is tested."
+                                + " Add a line like axis: left wheel.",
+                        "line 3, tests / 2 / axis: there is no axis \"wheel\". Declare it under axes.");
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import servowright.engine.known.Known;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Machine;
 import servowright.engine.machine.Motor;
@@ -21,14 +23,27 @@ public final class Identification {
      */
     public static IdentifiedMachine identify(
             Machine machine, List<BenchTest> tests, Map<String, Recording> recordings) {
+        List<AxisIdentification> axes = machine.axes().values().stream()
+                .map(axis -> new AxisIdentification(machine, axis, tests, recordings))
+                .toList();
         Map<String, IdentifiedMotor> motors = new LinkedHashMap<>();
         Map<String, TestResult> results = new LinkedHashMap<>();
         List<Done> done = machine.motors().values().parallelStream()
-                .map(motor -> Done.of(motor, tests, recordings))
+                .map(motor -> Done.of(motor, tests, recordings, aligned(motor, axes)))
                 .toList();
         for (Done one : done) {
             motors.put(one.motor().name(), one.motor());
             one.results().forEach(r -> results.put(r.test().id(), r));
+        }
+        Map<String, IdentifiedAxis> sensed = new LinkedHashMap<>();
+        for (AxisIdentification axis : axes) {
+            Optional<Known> pairs = Optional.ofNullable(motors.get(axis.motor()))
+                    .flatMap(m -> m.best(MotorParameter.POLE_PAIRS).found());
+            IdentifiedAxis found = axis.identified(pairs);
+            axis.results().forEach(r -> results.put(r.test().id(), r));
+            if (!axis.results().isEmpty()) {
+                sensed.put(found.name(), found);
+            }
         }
         List<TestResult> inOrder = new ArrayList<>();
         for (BenchTest test : tests) {
@@ -37,15 +52,24 @@ public final class Identification {
                 inOrder.add(result);
             }
         }
-        return new IdentifiedMachine(machine, motors, inOrder);
+        return new IdentifiedMachine(machine, motors, sensed, inOrder);
+    }
+
+    /** Alignments of the axes of a motor: they count its pole pairs. */
+    private static List<TestResult> aligned(Motor motor, List<AxisIdentification> axes) {
+        return axes.stream()
+                .filter(a -> a.motor().equals(motor.name()))
+                .flatMap(a -> a.results().stream())
+                .toList();
     }
 
     /** One motor and the tests it was in; motors do not depend on each other. */
     private record Done(IdentifiedMotor motor, List<TestResult> results) {
-        static Done of(Motor motor, List<BenchTest> tests, Map<String, Recording> recordings) {
+        static Done of(
+                Motor motor, List<BenchTest> tests, Map<String, Recording> recordings, List<TestResult> aligned) {
             List<BenchTest> own =
                     tests.stream().filter(t -> t.motor().equals(motor.name())).toList();
-            MotorIdentification identification = new MotorIdentification(motor, own, recordings);
+            MotorIdentification identification = new MotorIdentification(motor, own, recordings, aligned);
             return new Done(identification.identified(), List.copyOf(identification.results()));
         }
     }

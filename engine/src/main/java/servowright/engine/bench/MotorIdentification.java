@@ -27,11 +27,14 @@ final class MotorIdentification {
     private final List<LoopInductance> loops = new ArrayList<>();
     private final Contradictions contradictions;
 
-    MotorIdentification(Motor motor, List<BenchTest> tests, Map<String, Recording> recordings) {
+    /** With the results of tests of its axes that say something of the motor too. */
+    MotorIdentification(
+            Motor motor, List<BenchTest> tests, Map<String, Recording> recordings, List<TestResult> ofAxes) {
         this.motor = motor;
         this.tests = tests;
         this.recordings = recordings;
         this.contradictions = new Contradictions(motor.name());
+        ofAxes.forEach(r -> results.put(r.test().id(), r));
     }
 
     /** What each test gave. */

@@ -1,7 +1,7 @@
 package servowright.engine.bench;
 
 /** What the predictions need to know of a motor, each on one fixed basis. */
-public enum MotorParameter {
+public enum MotorParameter implements Sought {
     POLE_PAIRS("pole pairs", "p", "", "count the magnets, or state the speed of a recorded spin"),
     /** Peak magnet flux linkage of a star-equivalent phase, magnets at 20 degC. */
     FLUX_LINKAGE("flux linkage", "λ", "mWb", "drive the motor with its terminals open and record the voltage"),
@@ -39,21 +39,25 @@ public enum MotorParameter {
     }
 
     /** As it is shown. */
+    @Override
     public String words() {
         return words;
     }
 
     /** Its symbol in formulas. */
+    @Override
     public String symbol() {
         return symbol;
     }
 
     /** Unit to show it in; empty for a pure number. */
+    @Override
     public String unit() {
         return unit;
     }
 
     /** What would give a value. */
+    @Override
     public String settle() {
         return settle;
     }

@@ -13,7 +13,7 @@ import servowright.engine.machine.BenchTest;
 /** The result of one bench test while it is written. */
 final class ResultSheet {
     private final BenchTest test;
-    private final Map<MotorParameter, Outcome<Candidate>> values = new LinkedHashMap<>();
+    private final Map<Sought, Outcome<Candidate>> values = new LinkedHashMap<>();
     private final List<Phrase> details = new ArrayList<>();
     private final List<Phrase> remarks = new ArrayList<>();
     private final List<Curve> curves = new ArrayList<>();
@@ -22,15 +22,15 @@ final class ResultSheet {
         this.test = test;
     }
 
-    void value(MotorParameter what, Candidate candidate) {
+    void value(Sought what, Candidate candidate) {
         values.put(what, new Outcome.Answer<>(candidate, candidate.working(), candidate.assumptions()));
     }
 
-    void missing(MotorParameter what, Missing<?> why) {
+    void missing(Sought what, Missing<?> why) {
         values.put(what, why.forAnother());
     }
 
-    void missing(MotorParameter what, String need, String settle) {
+    void missing(Sought what, String need, String settle) {
         values.put(what, Outcome.missing(need, settle));
     }
 
@@ -55,12 +55,12 @@ final class ResultSheet {
     }
 
     /** A test that gives nothing, for one reason. */
-    TestResult refused(MotorParameter what, String need, String settle) {
+    TestResult refused(Sought what, String need, String settle) {
         missing(what, need, settle);
         return end();
     }
 
-    Optional<Outcome<Candidate>> found(MotorParameter what) {
+    Optional<Outcome<Candidate>> found(Sought what) {
         return Optional.ofNullable(values.get(what));
     }
 

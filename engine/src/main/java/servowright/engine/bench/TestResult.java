@@ -18,7 +18,7 @@ import servowright.engine.machine.BenchTest;
  */
 public record TestResult(
         BenchTest test,
-        Map<MotorParameter, Outcome<Candidate>> values,
+        Map<Sought, Outcome<Candidate>> values,
         List<Phrase> details,
         List<Phrase> remarks,
         List<Curve> curves) {
@@ -30,7 +30,7 @@ public record TestResult(
     }
 
     /** The value of a parameter, or why this test does not give it. */
-    public Outcome<Candidate> outcome(MotorParameter what) {
+    public Outcome<Candidate> outcome(Sought what) {
         Outcome<Candidate> outcome = values.get(what);
         return outcome == null
                 ? Outcome.missing(what.words() + " from " + test.id(), "another kind of test gives it")

@@ -8,8 +8,25 @@ public enum ReadingFigure implements Key.Named {
     VOLTAGE(Key.figure("voltage", "voltage", q(-1e4, "V"), q(1e4, "V"), "0.2391 V")),
     RESISTANCE(Key.figure("resistance", "resistance shown by a meter", q(1, "uohm"), q(1, "Mohm"), "0.24 ohm")),
     INDUCTANCE(Key.figure("inductance", "inductance shown by a meter", q(1, "nH"), q(100, "H"), "0.31 mH")),
-    SPEED(Key.figure("speed", "speed of the shaft", q(0.01, "rpm"), q(500_000, "rpm"), "410 rpm")),
-    FREQUENCY(Key.figure("frequency", "electrical frequency", q(0.001, "Hz"), q(100, "kHz"), "68.3 Hz"));
+    SPEED(Key.figure(
+            "speed", "speed of the shaft, below 0 backwards", q(-500_000, "rpm"), q(500_000, "rpm"), "410 rpm")),
+    FREQUENCY(Key.figure("frequency", "electrical frequency", q(0.001, "Hz"), q(100, "kHz"), "68.3 Hz")),
+    FIELD_ANGLE(Key.figure(
+            "field_angle",
+            "electrical angle of the standing field, whole turns counted",
+            q(-1e5, "deg"),
+            q(1e5, "deg"),
+            "90 deg")),
+    ANGLE(Key.figure("angle", "angle the sensor shows", q(-1e5, "deg"), q(1e5, "deg"), "51.2 deg")),
+    OFFSET(Key.figure("offset", "electrical offset found", q(-360, "deg"), q(360, "deg"), "36.4 deg")),
+    SHIM(Key.figure("shim", "thickness of all shims under the sensor", q(0, "mm"), q(20, "mm"), "0.5 mm")),
+    FIELD(Key.figure("field", "magnetic field the sensor shows", q(0.1, "mT"), q(1000, "mT"), "62 mT")),
+    MAGNITUDE(Key.figure(
+            "magnitude",
+            "field the sensor shows, in its own counts",
+            Quantity.number(1),
+            Quantity.number(1e9),
+            "2410"));
 
     private final Key key;
 

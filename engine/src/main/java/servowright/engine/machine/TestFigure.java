@@ -11,7 +11,8 @@ public enum TestFigure implements Key.Named {
     STEP_VOLTAGE(Key.figure("step_voltage", "voltage of the step", q(1, "mV"), q(1000, "V"), "2.0 V ± 1 %")),
     SHUNT(Key.figure("shunt", "resistance of the shunt in series", q(1, "uohm"), q(10, "kohm"), "0.1 ohm ± 1 %")),
     SAMPLE_INTERVAL(Key.figure("sample_interval", "time between two samples", q(0.01, "ns"), q(1, "h"), "20 us")),
-    PROBE(Key.figure("probe", "probe factor to multiply by", Quantity.number(0.001), Quantity.number(10_000), "10"));
+    PROBE(Key.figure("probe", "probe factor to multiply by", Quantity.number(0.001), Quantity.number(10_000), "10")),
+    ORDERS(Key.count("orders", "highest harmonic of the angle error to look for", 1, 32, "4"));
 
     private final Key key;
 

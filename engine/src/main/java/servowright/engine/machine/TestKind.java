@@ -7,12 +7,39 @@ public enum TestKind {
     /** Direct current through the winding: resistance. */
     RESISTANCE("resistance"),
     /** Voltage step on the locked rotor: inductance. */
-    INDUCTANCE_STEP("inductance step");
+    INDUCTANCE_STEP("inductance step"),
+    /** The shaft turned once by hand, the angle sensor read: is it fit to be calibrated at all? */
+    HAND_TURN("hand turn", true),
+    /** The rotor pulled to a standing field at several electrical angles, from both sides: commutation offset. */
+    ALIGNMENT("alignment", true),
+    /** The rotor dragged by a slowly turning field, forwards and back: offset, friction and angle error. */
+    SLOW_DRAG("slow drag", true),
+    /** The shaft on its own, coasting down or at constant speed: angle error without a reference. */
+    FREE_RUN("free run", true),
+    /** The sensor against another one that is trusted: angle error, delay and play. */
+    REFERENCE_RUN("reference run", true),
+    /** The offset that served best at several speeds: true offset and delay. */
+    OFFSET_AT_SPEEDS("offset at speeds", true),
+    /** Magnitude of the field at several shims: slope and bend of the field with the gap. */
+    SHIM_SERIES("shim series", true),
+    /** The offset found after taking the mount apart and together. */
+    RESEATING("reseating", true);
 
     private final String words;
+    private final boolean ofAxis;
 
     TestKind(String words) {
+        this(words, false);
+    }
+
+    TestKind(String words, boolean ofAxis) {
         this.words = words;
+        this.ofAxis = ofAxis;
+    }
+
+    /** Whether it looks at the angle sensor of an axis, and names the axis rather than a motor. */
+    public boolean ofAxis() {
+        return ofAxis;
     }
 
     /** As it is written. */

@@ -48,10 +48,21 @@ public final class Check {
                                 field -> value(field.shape(), entry.value()).ifPresent(v -> values.put(key, v)),
                                 () -> unknownKey(key, entry, form)));
         form.fields().stream()
-                .filter(f -> f.required() && !said(group, f.key()))
+                .filter(f -> (f.required() || asked(group, f)) && !said(group, f.key()))
                 .forEach(f -> missing(f, group.place()));
         around.pop();
         return new Part(group.place(), values);
+    }
+
+    /** Whether another key says that this one is needed. */
+    private static boolean asked(Group group, Field field) {
+        return field.with()
+                .filter(w -> Optional.ofNullable(group.entries().get(w.key()))
+                        .map(Entry::value)
+                        .filter(v -> v instanceof Scalar s
+                                && w.said().contains(s.text().strip()))
+                        .isPresent())
+                .isPresent();
     }
 
     private static boolean said(Group group, String key) {

@@ -9,8 +9,10 @@ final class Contacts {
     static final String PAIR = TWO;
 
     /** What a channel can show: two contacts, what is measured there, and on which axis of the rotor. */
-    static final String CHANNEL = "(?:(?:" + TWO + "|voltage|current|shunt|applied|supply|speed|frequency|angle|torque"
-            + "|temperature|time|trigger|index|unused|[dq] axis)(?:,\\s*|\\s+|$))+";
+    static final String CHANNEL =
+            "(?:(?:" + TWO + "|voltage|current|shunt|applied|supply|speed|frequency|commanded angle"
+                    + "|reference angle|angle|field|torque"
+                    + "|temperature|time|trigger|index|unused|[dq] axis)(?:,\\s*|\\s+|$))+";
 
     private Contacts() {}
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import servowright.engine.machine.AxisFigure;
 import servowright.engine.machine.BusFigure;
 import servowright.engine.machine.DriveFigure;
@@ -126,10 +127,13 @@ public final class Forms {
     private static Shape.Group test() {
         Field kind = Field.of("test", "what sort of test it is", "spin", choice(TestKind.values(), TestKind::words));
         Field motor = Field.of("motor", "the motor on the bench", "hub", new Shape.Reference("motors", "motor"));
+        Field axis = Field.of(
+                "axis", "the axis whose angle sensor is tested", "left wheel", new Shape.Reference("axes", "axis"));
         return group(
                 List.of(
                         kind.needed(),
-                        motor.needed(),
+                        motor.neededWith("test", kinds(k -> !k.ofAxis())),
+                        axis.neededWith("test", kinds(TestKind::ofAxis)),
                         Field.of(
                                 "recording",
                                 "file with the recording, inside the folder of the machine",
@@ -140,6 +144,13 @@ public final class Forms {
                         Field.group("instrument", "limits of the instruments, by what they show", instrument())),
                 figures(TestFigure.values()),
                 RecordingFields.all());
+    }
+
+    private static List<String> kinds(Predicate<TestKind> which) {
+        return Arrays.stream(TestKind.values())
+                .filter(which)
+                .map(TestKind::words)
+                .toList();
     }
 
     private static Shape channels() {

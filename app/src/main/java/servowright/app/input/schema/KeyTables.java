@@ -101,7 +101,12 @@ final class KeyTables {
             return;
         }
         text.append("| `").append(path).append(f.key()).append("` | ");
-        text.append(f.meaning()).append(f.required() ? " (*needed*)" : "").append(" | ");
+        text.append(f.meaning()).append(f.required() ? " (*needed*)" : "");
+        f.with()
+                .ifPresent(w -> text.append(" (*needed for ")
+                        .append(String.join(", ", w.said()))
+                        .append("*)"));
+        text.append(" | ");
         text.append(f.example().isEmpty() ? "" : "`" + f.example() + "`").append(" | ");
         text.append(FieldWords.allowed(f.shape())).append(" | ");
         String brackets = FieldWords.brackets(f.shape());

@@ -1,5 +1,6 @@
 package servowright.app.input.schema;
 
+import java.util.List;
 import servowright.app.input.form.Field;
 import servowright.app.input.form.Shape;
 import servowright.engine.machine.Key;
@@ -108,7 +109,28 @@ final class Schema {
             ArrayNode required = node.putArray("required");
             group.fields().stream().filter(Field::required).forEach(f -> required.add(f.key()));
         }
+        conditions(node, group);
         return node;
+    }
+
+    /** Keys that are needed because another key says so. */
+    private static void conditions(ObjectNode node, Shape.Group group) {
+        List<Field> asked =
+                group.fields().stream().filter(f -> f.with().isPresent()).toList();
+        if (asked.isEmpty()) {
+            return;
+        }
+        ArrayNode all = node.putArray("allOf");
+        for (Field field : asked) {
+            Field.With with = field.with().orElseThrow();
+            ObjectNode one = all.addObject();
+            ObjectNode condition = one.putObject("if");
+            ArrayNode words =
+                    condition.putObject("properties").putObject(with.key()).putArray("enum");
+            with.said().forEach(words::add);
+            condition.putArray("required").add(with.key());
+            one.putObject("then").putArray("required").add(field.key());
+        }
     }
 
     private static ObjectNode figure(Shape.Figure figure) {

@@ -1,0 +1,60 @@
+package servowright.engine.bench;
+
+/** What the bench can tell of the angle sensor of an axis, each on one fixed basis. */
+public enum AxisParameter implements Sought {
+    /** Turns of the reading for one turn of the shaft; 1 when all is well. */
+    TURNS_READ("turns read per turn", "n", "", "turn the shaft once by hand and record what the sensor reads"),
+    /** Electrical: s p θ_read − θ_e, s the direction in which the sensor counts. */
+    COMMUTATION_OFFSET(
+            "commutation offset",
+            "θ0",
+            "deg",
+            "an alignment at several electrical angles from both sides, or a slow drag both ways"),
+    /** Electrical: how far friction holds the rotor from the field. */
+    FRICTION_LAG("angle held back by friction", "δ", "deg", "an alignment from both sides, or a slow drag both ways"),
+    /** Mechanical, about the mean, before any correction. */
+    ANGLE_ERROR("largest angle error over a turn", "ε", "deg", "a slow drag both ways, or a free run"),
+    ANGLE_DELAY("delay of the angle", "τ", "us", "the best offset at two speeds, forwards and back"),
+    /** Relative, at the middle of the shims. */
+    FIELD_SLOPE("change of the field with the gap", "β", "1/mm", "the magnitude of the field at three shims"),
+    /** −B''/(8B): what an offset of the sensor costs. */
+    FIELD_BEND("bend of the field with the gap", "κ", "1/mm2", "the magnitude of the field at three shims"),
+    /** Electrical, largest distance from the mean. */
+    RESEATING_SPREAD(
+            "spread of the offset over seatings",
+            "Δ",
+            "deg",
+            "the offset found again after taking the mount apart and together");
+
+    private final String words;
+    private final String symbol;
+    private final String unit;
+    private final String settle;
+
+    AxisParameter(String words, String symbol, String unit, String settle) {
+        this.words = words;
+        this.symbol = symbol;
+        this.unit = unit;
+        this.settle = settle;
+    }
+
+    @Override
+    public String words() {
+        return words;
+    }
+
+    @Override
+    public String symbol() {
+        return symbol;
+    }
+
+    @Override
+    public String unit() {
+        return unit;
+    }
+
+    @Override
+    public String settle() {
+        return settle;
+    }
+}
