@@ -22,6 +22,7 @@ import servowright.engine.known.Phrase;
 import servowright.engine.known.Place;
 import servowright.engine.machine.Axis;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Bus;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.Machine;
@@ -60,7 +61,7 @@ class AngleFieldTest {
                 Map.of(),
                 Map.of(),
                 Map.of("joint", axis),
-                Figures.none());
+                Bus.none());
         Map<String, String> channels = new LinkedHashMap<>();
         channels.put("fActPosition (Internal Counter)", "reference angle");
         channels.put("fActPosition (Resolver)", "angle");

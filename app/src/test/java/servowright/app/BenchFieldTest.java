@@ -21,6 +21,7 @@ import servowright.engine.known.Known;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Bus;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.Machine;
@@ -59,7 +60,7 @@ class BenchFieldTest {
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                Figures.none());
+                Bus.none());
         BenchTest test = new BenchTest(
                 "field 1", NOWHERE, kind, "m", Optional.of(recording.name()), channels, figures, List.of(), Map.of());
         return Identification.identify(machine, List.of(test), Map.of(recording.name(), recording))

@@ -27,6 +27,7 @@ import servowright.engine.known.Working;
 import servowright.engine.machine.Axis;
 import servowright.engine.machine.AxisFigure;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Bus;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Duty;
 import servowright.engine.machine.DutyFigure;
@@ -93,7 +94,7 @@ public final class FrostCart {
                 Map.of(),
                 Map.of(),
                 Map.of("lift", lift),
-                Figures.none());
+                Bus.none());
     }
 
     private static Declared declared(String text, int line) {

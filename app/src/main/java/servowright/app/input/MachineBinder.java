@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import servowright.app.input.form.Value.Part;
 import servowright.engine.machine.Axis;
 import servowright.engine.machine.AxisFigure;
-import servowright.engine.machine.BusFigure;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Drive;
 import servowright.engine.machine.DriveFigure;
@@ -47,7 +46,7 @@ final class MachineBinder {
                 parts(file, "drives", MachineBinder::drive),
                 parts(file, "sensors", MachineBinder::sensor),
                 parts(file, "axes", MachineBinder::axis),
-                file.part("bus").figures(BusFigure.class));
+                BusBinder.bus(file.part("bus")));
     }
 
     private static <T> Map<String, T> parts(Part part, String section, BiFunction<String, Part, T> make) {

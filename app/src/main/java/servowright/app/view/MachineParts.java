@@ -25,7 +25,7 @@ final class MachineParts {
         add(parts, PartView.Kind.SURROUNDINGS, "", rows(machine.surroundings()));
         machine.supply()
                 .ifPresent(s -> add(parts, PartView.Kind.SUPPLY, s.kind().words(), rows(s.figures())));
-        add(parts, PartView.Kind.BUS, "", rows(machine.bus()));
+        add(parts, PartView.Kind.BUS, "", rows(machine.bus().figures()));
         for (Motor m : machine.motors().values()) {
             parts.add(part(
                     PartView.Kind.MOTOR,

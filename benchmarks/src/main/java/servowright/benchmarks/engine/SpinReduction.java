@@ -20,6 +20,7 @@ import servowright.engine.bench.Identification;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Bus;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.Machine;
@@ -93,7 +94,7 @@ public class SpinReduction {
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                Figures.none());
+                Bus.none());
     }
 
     private static BenchTest spin() {

@@ -64,6 +64,11 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
         return List.copyOf(all);
     }
 
+    /** Response time of one message among the others. */
+    static ResponseTime at(int m, List<Message> byPriority, long bitNs, FaultModel faults) {
+        return new Analysis(byPriority, m, bitNs, faults, 0).run();
+    }
+
     /** Share of the bus that the messages take in the worst case. */
     public static double utilisation(List<Message> messages) {
         return messages.stream()

@@ -35,7 +35,19 @@ public final class Rules {
             new ReturnedCurrentRule(),
             new BusRiseRule(),
             new SupplyCurrentRule(),
-            new FuseRule());
+            new FuseRule(),
+            new BusLoadRule(),
+            new BusResponseRule(),
+            new BusSameIdRule(),
+            new BusTerminatorsRule(),
+            new BusStubRule(),
+            new BusLengthRule(),
+            new BusFarEndRule(),
+            new BusTimingRule(),
+            new BusGroundRule(),
+            new BusWatchdogRule(),
+            new BusStopReleaseRule(),
+            new BusReturnRule());
 
     private Rules() {}
 

@@ -4,6 +4,7 @@ import servowright.engine.quantity.Quantity;
 
 /** What can be declared of an axis itself: its mount, gear and load. */
 public enum AxisFigure implements Key.Named {
+    NODE(Key.count("node", "its number on the bus; without it the order of the axes counts", 1, 127, "1")),
     MAGNET_DIAMETER(
             Key.figure("mount.magnet.diameter", "diameter of the sensor magnet", q(1, "mm"), q(100, "mm"), "8 mm")),
     MAGNET_LENGTH(

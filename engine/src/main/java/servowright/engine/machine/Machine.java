@@ -21,7 +21,7 @@ public record Machine(
         Map<String, Drive> drives,
         Map<String, Sensor> sensors,
         Map<String, Axis> axes,
-        Figures<BusFigure> bus) {
+        Bus bus) {
     public Machine {
         motors = kept(motors);
         drives = kept(drives);

@@ -17,6 +17,7 @@ import servowright.engine.machine.Machine;
  * @param slots   per motor, in the order of the machine: whether slots, magnets and detents go together
  * @param stated  per motor, in the order of the machine: figures that have a basis, and how they close with the bench
  * @param total   all axes together at the supply
+ * @param bus     the traffic of the bus
  */
 public record Predictions(
         IdentifiedMachine identified,
@@ -24,7 +25,8 @@ public record Predictions(
         Map<String, Outcome<SupplyWindow>> windows,
         Map<String, Outcome<SlotsAndPoles>> slots,
         Map<String, List<StatedFigure>> stated,
-        Outcome<SupplyTotal> total) {
+        Outcome<SupplyTotal> total,
+        Outcome<BusPlan> bus) {
     public Predictions {
         axes = List.copyOf(axes);
         windows = Collections.unmodifiableMap(new LinkedHashMap<>(windows));
@@ -49,7 +51,8 @@ public record Predictions(
         List<AxisPrediction> axes = machine.axes().values().stream()
                 .map(axis -> AxisPrediction.of(AxisParts.of(identified, axis)))
                 .toList();
-        return new Predictions(identified, axes, windows, slots, stated, SupplyTotalStudy.of(axes));
+        return new Predictions(
+                identified, axes, windows, slots, stated, SupplyTotalStudy.of(axes), BusStudy.of(machine));
     }
 
     public Machine machine() {

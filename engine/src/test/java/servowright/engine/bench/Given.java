@@ -9,6 +9,7 @@ import java.util.function.DoubleUnaryOperator;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Bus;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.Machine;
@@ -63,7 +64,7 @@ final class Given {
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                Figures.none());
+                Bus.none());
     }
 
     /** A test while it is put together. */

@@ -13,6 +13,7 @@ import servowright.engine.encoder.Ripple;
 import servowright.engine.known.Place;
 import servowright.engine.machine.Axis;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Bus;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.Machine;
 import servowright.engine.machine.MotorFigure;
@@ -122,7 +123,7 @@ final class OnAxis {
                 Map.of(),
                 Map.of("ring", new Sensor("ring", place, figures, Optional.of(SensorKind.ON_AXIS_MAGNETIC))),
                 Map.of("wheel", wheel),
-                Figures.none());
+                Bus.none());
         return Identification.identify(machine, tests, recordings);
     }
 

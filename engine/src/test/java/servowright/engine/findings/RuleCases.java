@@ -18,12 +18,14 @@ import servowright.engine.known.Place;
 import servowright.engine.known.Working;
 import servowright.engine.machine.AxisFigure;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.BusFigure;
 import servowright.engine.machine.DriveFigure;
 import servowright.engine.machine.DutyFigure;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.SensorFigure;
 import servowright.engine.machine.SensorKind;
+import servowright.engine.machine.StoppedQueue;
 import servowright.engine.machine.SupplyFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
@@ -42,6 +44,7 @@ final class RuleCases {
         fit(cases);
         supply(cases);
         mount(cases);
+        bus(cases);
         return cases;
     }
 
@@ -124,6 +127,21 @@ final class RuleCases {
                 () -> sound().mains().without(SupplyFigure.TAKES_BACK).supply(SupplyFigure.CAPACITANCE, "0.2 mF"));
         cases.put("supply-current", () -> sound().supply(SupplyFigure.CURRENT, "2 A"));
         cases.put("fuse", () -> sound().supply(SupplyFigure.FUSE, "1 A"));
+    }
+
+    private static void bus(Map<String, Supplier<Invented>> cases) {
+        cases.put("bus-load", () -> sound().bus(BusFigure.COMMAND_PERIOD, "0.3 ms"));
+        cases.put("bus-response", () -> sound().bus(BusFigure.FEEDBACK_PERIOD, "0.3 ms"));
+        cases.put("bus-same-id", () -> sound().message("battery", 0x201, "100 ms"));
+        cases.put("bus-terminators", () -> sound().bus(BusFigure.TERMINATORS, "3"));
+        cases.put("bus-stub", () -> sound().bus(BusFigure.STUB, "2 m"));
+        cases.put("bus-length", () -> sound().bus(BusFigure.CABLE, "60 m"));
+        cases.put("bus-far-end", () -> sound().bus(BusFigure.CABLE, "400 m"));
+        cases.put("bus-timing", () -> sound().controller("arm", 5, 13, 1, 1));
+        cases.put("bus-ground-shift", () -> sound().bus(BusFigure.GROUND_SHIFT, "4 V"));
+        cases.put("bus-watchdog", () -> sound().bus(BusFigure.WATCHDOG, "2 ms"));
+        cases.put("bus-stop-release", () -> sound().queue(StoppedQueue.KEPT));
+        cases.put("bus-off-return", () -> sound().bus(BusFigure.RESTART, "5 ms"));
     }
 
     static TestResult resistance(double spread) {

@@ -38,6 +38,7 @@ import servowright.engine.machine.Profile;
 import servowright.engine.machine.Sensor;
 import servowright.engine.machine.SensorFigure;
 import servowright.engine.machine.SensorKind;
+import servowright.engine.machine.StoppedQueue;
 import servowright.engine.machine.Supply;
 import servowright.engine.machine.SupplyFigure;
 import servowright.engine.machine.SupplyKind;
@@ -62,6 +63,7 @@ public final class Invented {
     private final Map<DutyFigure, List<String>> lift = new EnumMap<>(DutyFigure.class);
     private final Map<MotorParameter, Known> known = new EnumMap<>(MotorParameter.class);
     private final Map<MotorParameter, List<Candidate>> candidates = new EnumMap<>(MotorParameter.class);
+    private final InventedBus bus = new InventedBus();
     private final List<Contradiction> contradictions = new ArrayList<>();
     private final List<TestResult> tests = new ArrayList<>();
     private final Map<String, Duty> moreDuties = new LinkedHashMap<>();
@@ -142,6 +144,28 @@ public final class Invented {
 
     public Invented sensor(SensorKind kind) {
         sensorKind = kind;
+        return this;
+    }
+
+    public Invented bus(BusFigure key, String... text) {
+        bus.figure(key, text);
+        return this;
+    }
+
+    public Invented queue(StoppedQueue what) {
+        bus.queue(what);
+        return this;
+    }
+
+    /** A message of 8 bytes from the host. */
+    public Invented message(String name, int id, String period) {
+        bus.message(name, id, period);
+        return this;
+    }
+
+    /** A controller at 80 MHz. */
+    public Invented controller(String node, int prescaler, int prop, int one, int two) {
+        bus.controller(node, prescaler, prop, one, two);
         return this;
     }
 
@@ -285,7 +309,7 @@ public final class Invented {
                 Map.of("bridge", bridge),
                 Map.of("ring", ring()),
                 axes,
-                Figures.<BusFigure>none());
+                bus.declared());
     }
 
     private Sensor ring() {
@@ -341,12 +365,11 @@ public final class Invented {
         return Declared.of((Stated) QuantityText.parse(text), place(path));
     }
 
-    private static Place place(String path) {
+    static Place place(String path) {
         return new Place("machine.yaml", 1, path);
     }
 
-    private static <K extends Enum<K> & Key.Named> Figures<K> figures(
-            Class<K> keys, Map<K, List<String>> texts, String path) {
+    static <K extends Enum<K> & Key.Named> Figures<K> figures(Class<K> keys, Map<K, List<String>> texts, String path) {
         Figures<K> all = Figures.none();
         for (K key : keys.getEnumConstants()) {
             for (String text : texts.getOrDefault(key, List.of())) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import servowright.engine.machine.AxisFigure;
-import servowright.engine.machine.BusFigure;
 import servowright.engine.machine.DriveFigure;
 import servowright.engine.machine.DutyFigure;
 import servowright.engine.machine.Key;
@@ -36,7 +35,10 @@ public final class Forms {
             "mount", "how the sensor and its magnet sit",
             "magnet", "the sensor magnet",
             "gear", "between motor and output",
-            "load", "what the axis moves, at its output");
+            "load", "what the axis moves, at its output",
+            "command", "what the host sends to each axis",
+            "feedback", "what each axis sends back",
+            "service", "reading and writing of settings");
 
     private Forms() {}
 
@@ -55,7 +57,7 @@ public final class Forms {
                 named("drives", "drive", drive()),
                 named("sensors", "sensor", sensor()),
                 named("axes", "axis", axis()),
-                Field.group("bus", "the network between the drives", group(figures(BusFigure.values())))));
+                Field.group("bus", "the network between the drives", BusForm.bus())));
     }
 
     /** What may stand in bench.yaml. */
@@ -194,7 +196,7 @@ public final class Forms {
     }
 
     @SafeVarargs
-    private static Shape.Group group(List<Field>... parts) {
+    static Shape.Group group(List<Field>... parts) {
         List<Field> all = new ArrayList<>();
         for (List<Field> part : parts) {
             all.addAll(part);
