@@ -30,6 +30,8 @@ final class HarmonicPass {
     private final double[] cosine = new double[BLOCK];
     private final double[] sine = new double[BLOCK];
     private final double[] distance = new double[BLOCK];
+    private double countedOmega = Double.NaN;
+    private HarmonicSums counts = new HarmonicSums(0);
 
     HarmonicPass(HarmonicTerms terms, double[] samples, Abscissa abscissa) {
         this.terms = terms;
@@ -58,11 +60,17 @@ final class HarmonicPass {
         double[][] gram = new double[size][size];
         double[] right = new double[size];
         double rss = 0;
-        HarmonicSums sums = new HarmonicSums(2 * terms.highestOrder());
+        boolean counted = omega == countedOmega;
+        HarmonicSums sums = counted ? counts : new HarmonicSums(2 * terms.highestOrder());
         for (int start = 0; start < samples.length; start += BLOCK) {
             int length = Math.min(BLOCK, samples.length - start);
             fillBlock(start, length, omega, figures);
-            sums.add(baseCosine, baseSine, length);
+            if (withFrequency) {
+                fillFrequency(length, figures);
+            }
+            if (!counted) {
+                sums.add(baseCosine, baseSine, length);
+            }
             for (int i = 0; i < size; i++) {
                 right[i] += dot(columns[i], left, length);
             }
@@ -74,6 +82,8 @@ final class HarmonicPass {
             }
             rss += dot(left, left, length);
         }
+        countedOmega = omega;
+        counts = sums;
         fillGram(gram, sums);
         return solved(gram, right, rss);
     }
@@ -127,10 +137,13 @@ final class HarmonicPass {
         }
         fillOrders(length);
         System.arraycopy(samples, start, left, 0, length);
-        for (int j = 0; j < linear; j++) {
-            subtract(left, figures[j], columns[j], length);
+        int first = firstOrderColumn();
+        for (int i = 0; i < length; i++) {
+            left[i] -= figures[0] + (first == 2 ? figures[1] * columns[1][i] : 0);
         }
-        fillFrequency(length, figures);
+        for (int j = first; j < linear; j += 2) {
+            subtract(left, figures[j], columns[j], figures[j + 1], columns[j + 1], length);
+        }
     }
 
     /** Sines of all orders as powers of the base pointer. */
@@ -165,8 +178,13 @@ final class HarmonicPass {
         Arrays.fill(slope, 0, length, 0);
         int column = firstOrderColumn();
         for (int order : terms.orders()) {
-            subtract(slope, order * figures[column], columns[column + 1], length);
-            subtract(slope, -order * figures[column + 1], columns[column], length);
+            subtract(
+                    slope,
+                    order * figures[column],
+                    columns[column + 1],
+                    -order * figures[column + 1],
+                    columns[column],
+                    length);
             column += 2;
         }
         for (int i = 0; i < length; i++) {
@@ -174,9 +192,10 @@ final class HarmonicPass {
         }
     }
 
-    private static void subtract(double[] from, double factor, double[] column, int length) {
+    private static void subtract(
+            double[] from, double factor, double[] column, double second, double[] beside, int length) {
         for (int i = 0; i < length; i++) {
-            from[i] -= factor * column[i];
+            from[i] -= factor * column[i] + second * beside[i];
         }
     }
 

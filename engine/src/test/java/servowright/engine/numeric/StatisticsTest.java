@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.junit.jupiter.api.Test;
 
 class StatisticsTest {
@@ -93,5 +94,18 @@ class StatisticsTest {
         assertThat(symmetric.width()).isGreaterThan(shortest.width());
         assertThat(shortest.contains(1)).isTrue();
         assertThat(shortest.contains(4)).isFalse();
+    }
+
+    /** Reference: the distribution of the library, whose value at the quantile must be the probability. */
+    @Test
+    void student_quantiles_invert_the_distribution() {
+        for (double freedom : new double[] {1.5, 4.9, 5, 6.3, 12, 40, 1000, 3e5, 1e8}) {
+            TDistribution student = new TDistribution(freedom);
+            for (double p : new double[] {0.6, 0.841, 0.9, 0.975, 0.9985, 0.999999}) {
+                assertThat(student.cumulativeProbability(Quantile.studentT(p, freedom)))
+                        .as("%s with %s degrees of freedom", p, freedom)
+                        .isCloseTo(p, within(freedom < 1e4 ? 1e-10 : 1e-8));
+            }
+        }
     }
 }

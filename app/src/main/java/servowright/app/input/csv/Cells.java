@@ -95,11 +95,13 @@ final class Cells {
             int digits = digits(cell, 0);
             return digits == cell.length() && digits >= 16 && digits <= 19 ? Kind.LONG_COUNT : Kind.NUMBER;
         }
-        if (TIME_OF_DAY.matcher(cell).matches()) {
-            return Kind.TIME_OF_DAY;
-        }
-        if (CALENDAR.matcher(cell).matches()) {
-            return Kind.CALENDAR;
+        if (cell.indexOf(':') > 0) {
+            if (TIME_OF_DAY.matcher(cell).matches()) {
+                return Kind.TIME_OF_DAY;
+            }
+            if (CALENDAR.matcher(cell).matches()) {
+                return Kind.CALENDAR;
+            }
         }
         return NO_NUMBERS.contains(cell.toLowerCase(Locale.ROOT)) ? Kind.NO_NUMBER : Kind.TEXT;
     }

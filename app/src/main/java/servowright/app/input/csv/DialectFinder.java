@@ -7,7 +7,7 @@ import java.util.List;
 final class DialectFinder {
     private static final char[] DELIMITERS = {',', ';', '\t', '|', ' '};
     private static final char[] DECIMALS = {'.', ','};
-    private static final int LINES = 600;
+    private static final int LINES = 200;
 
     private DialectFinder() {}
 
@@ -19,7 +19,8 @@ final class DialectFinder {
         for (char delimiter : DELIMITERS) {
             for (char decimal : DECIMALS) {
                 boolean wanted = hints.delimiter().orElse(delimiter) == delimiter
-                        && hints.decimal().orElse(decimal) == decimal;
+                        && hints.decimal().orElse(decimal) == decimal
+                        && (delimiter == DELIMITERS[0] || occurs(delimiter, some));
                 Dialect dialect = new Dialect(delimiter, decimal, prefix);
                 double score = wanted ? score(some, dialect) : -2;
                 if (score > most) {
@@ -29,6 +30,10 @@ final class DialectFinder {
             }
         }
         return best;
+    }
+
+    private static boolean occurs(char delimiter, List<String> lines) {
+        return delimiter == ' ' || lines.stream().anyMatch(l -> l.indexOf(delimiter) >= 0);
     }
 
     /** All lines of a short head, else the first and the last ones: preambles differ from data. */

@@ -59,8 +59,10 @@ record Head(
             if (end) {
                 boolean pair = i > 0 && i < n && buffer[i] == '\n' && buffer[i - 1] == '\r' && start == i;
                 if (!pair) {
-                    clean &= valid(buffer, start, i);
-                    lines.add(text(buffer, start, i));
+                    boolean valid = valid(buffer, start, i);
+                    clean &= valid;
+                    lines.add(new String(
+                            buffer, start, i - start, valid ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1));
                     offsets.add(start);
                 }
                 start = i + 1;
@@ -74,17 +76,19 @@ record Head(
     }
 
     private static boolean valid(byte[] buffer, int from, int to) {
+        int ascii = from;
+        while (ascii < to && buffer[ascii] >= 0) {
+            ascii++;
+        }
+        if (ascii == to) {
+            return true;
+        }
         try {
             StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(buffer, from, to - from));
             return true;
         } catch (CharacterCodingException e) {
             return false;
         }
-    }
-
-    private static String text(byte[] buffer, int from, int to) {
-        boolean utf8 = valid(buffer, from, to);
-        return new String(buffer, from, to - from, utf8 ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
     }
 
     /** Whether this is no text at all. */
