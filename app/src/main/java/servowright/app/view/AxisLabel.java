@@ -26,7 +26,7 @@ final class AxisLabel {
     static String of(String unit) {
         String word = WORDS.getOrDefault(Units.named(unit).dimension(), "");
         if (unit.isEmpty()) {
-            return "number";
+            return "as recorded";
         }
         return word.isEmpty() ? unit : word + " in " + unit;
     }

@@ -83,8 +83,13 @@ final class SpeedReachRule implements DutyRule {
         }
         return Phrase.of("a gear with {fewer} fewer motor turns, a winding with {more} more rpm per volt, or less speed"
                         + " below {needed}")
-                .with("fewer", Quantity.number(1 - share), "%")
-                .with("more", Quantity.number(1 / share - 1), "%")
+                .with("fewer", wholePercentAtLeast(1 - share), "%")
+                .with("more", wholePercentAtLeast(1 / share - 1), "%")
                 .with("needed", r.needed().value(), "V");
+    }
+
+    /** Rounded to the safe side. */
+    private static Quantity wholePercentAtLeast(double share) {
+        return Quantity.number(Math.ceil(100 * share) / 100);
     }
 }
