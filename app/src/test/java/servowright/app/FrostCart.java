@@ -6,15 +6,18 @@ import java.util.Map;
 import java.util.Optional;
 import servowright.engine.acceptance.Verdict;
 import servowright.engine.assessment.Assessment;
+import servowright.engine.bench.AngleEvidence;
 import servowright.engine.bench.Candidate;
 import servowright.engine.bench.Contradiction;
 import servowright.engine.bench.Curve;
+import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.bench.Parameter;
 import servowright.engine.bench.TestResult;
 import servowright.engine.findings.Finding;
+import servowright.engine.encoder.ReferencedFit;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome;
@@ -61,7 +64,8 @@ public final class FrostCart {
     /** The same machine under another name, which also stands in for every other name. */
     public static Assessment assessment(String name) {
         Machine machine = machine(name);
-        IdentifiedMachine identified = new IdentifiedMachine(machine, Map.of("hub", motor()), List.of(spin()));
+        IdentifiedMachine identified = new IdentifiedMachine(
+                machine, Map.of("hub", motor()), Map.of("lift", sensor()), List.of(spin()));
         List<Finding> findings = List.of(speedReach(), torqueReserve(), heat(), window());
         return new Assessment(machine, identified, findings, "0.1.0", Map.of("machine.yaml", "ab".repeat(32)));
     }
@@ -203,6 +207,19 @@ public final class FrostCart {
                 "spin of 14 November",
                 measured(5.161, 0.0135, "mWb", "recordings/lift-spin-2.csv"));
         return sheet.end();
+    }
+
+    /** An angle sensor that was calibrated beside a reference: half a degree once per turn. */
+    private static IdentifiedAxis sensor() {
+        double[] shaft = new double[720];
+        double[] read = new double[720];
+        for (int i = 0; i < shaft.length; i++) {
+            shaft[i] = Math.toRadians(i / 2.0);
+            read[i] = shaft[i] + Math.toRadians(0.5) * Math.sin(shaft[i]) + 1e-5 * (7 * i % 5 - 2);
+        }
+        AngleEvidence fit = new AngleEvidence.Calibrated(
+                "reference run lift 1", ReferencedFit.of(shaft, read, 4), false, 10);
+        return new IdentifiedAxis("lift", Map.of(), List.of(fit), List.of());
     }
 
     private static IdentifiedMotor motor() {

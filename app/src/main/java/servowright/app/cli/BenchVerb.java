@@ -18,14 +18,28 @@ final class BenchVerb implements Verb {
                         "bench",
                         "Says what is known of each motor: values, uncertainty, origin, contradictions, and what would"
                                 + " narrow them.",
-                        "servowright bench examples/frost-cart")
+                        "servowright bench examples/frost-cart",
+                        "servowright bench examples/frost-cart --correction \"left wheel\" --entries 256 > table.csv")
                 .addPositional(Spec.word(0, "DIR", "Folder with machine.yaml; without it the one you are in."))
-                .addOption(Spec.flag("--json", "As JSON, described in docs/json.md."));
+                .addOption(Spec.flag("--json", "As JSON, described in docs/json.md."))
+                .addOption(Spec.option(
+                        new String[] {"--correction"},
+                        "AXIS",
+                        "What to take off the reading of the angle sensor of that axis, as comma-separated values:"
+                                + " its harmonics."))
+                .addOption(Spec.option(
+                        new String[] {"--entries"},
+                        "N",
+                        "With --correction: a table of that many evenly spaced readings instead of harmonics."));
     }
 
     @Override
     public ExitCode run(ParseResult asked, Screen screen) {
         return Folder.view(source, Spec.positional(asked, 0, ""), screen, view -> {
+            String axis = asked.matchedOptionValue("--correction", "");
+            if (!axis.isEmpty()) {
+                return CorrectionText.show(view, axis, asked.matchedOptionValue("--entries", ""), screen);
+            }
             if (Spec.has(asked, "--json")) {
                 screen.out().print(AssessmentJson.of(view));
             } else {

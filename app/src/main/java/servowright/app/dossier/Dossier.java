@@ -34,7 +34,8 @@ public final class Dossier {
         findings();
         MotorPart.write(view.motors(), page);
         TestPart.write(view.tests(), page);
-        MountPart.write(view.mounts(), page);
+        CorrectionPart.write(view.corrections(), page);
+        MountPart.write(view.mounts(), view.drills(), page);
         MachinePart.write(view.parts(), page);
         RecordPart.write(view, page);
         return page.close().line().close().line().close().line().end();

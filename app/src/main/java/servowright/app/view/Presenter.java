@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import servowright.engine.assessment.Assessment;
+import servowright.engine.bench.AngleCorrection;
 import servowright.engine.findings.Finding;
 import servowright.engine.machine.Machine;
 
@@ -26,6 +27,15 @@ final class Presenter {
                 machine.axes().values().stream()
                         .map(axis -> MountView.of(machine, axis))
                         .flatMap(Optional::stream)
+                        .toList(),
+                machine.axes().values().stream()
+                        .map(DrillView::of)
+                        .flatMap(Optional::stream)
+                        .toList(),
+                assessment.identified().axes().values().stream()
+                        .map(AngleCorrection::of)
+                        .flatMap(Optional::stream)
+                        .map(CorrectionView::new)
                         .toList(),
                 assessment.identified().motors().values().parallelStream()
                         .map(MotorView::of)

@@ -10,6 +10,7 @@ import servowright.engine.machine.Reading;
 /**
  * What one bench test gave.
  *
+ * @param motor      name of the motor, or of the axis for a test of its angle sensor
  * @param place      where it is declared
  * @param conditions hook-up, conditions, readings and instruments as declared
  */
@@ -52,7 +53,7 @@ public record TestView(
         return new TestView(
                 test.id(),
                 test.kind().words(),
-                test.motor(),
+                test.axis().orElse(test.motor()),
                 test.place().text(),
                 conditions(test),
                 values,
@@ -63,6 +64,7 @@ public record TestView(
 
     private static List<PartView.Row> conditions(BenchTest test) {
         List<PartView.Row> rows = new ArrayList<>();
+        test.axis().ifPresent(a -> rows.add(new PartView.Row("axis", a, "")));
         test.recording().ifPresent(r -> rows.add(new PartView.Row("recording", r, "")));
         test.channels().forEach((channel, what) -> rows.add(new PartView.Row(channel, what, "")));
         rows.addAll(MachineParts.rows(test.figures()));

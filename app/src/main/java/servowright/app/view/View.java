@@ -14,6 +14,8 @@ import servowright.engine.assessment.Assessment;
  * @param findings worst first
  * @param parts    the machine as declared
  * @param mounts   magnets before their sensors, to be drawn
+ * @param drills   where plates of sensor boards are to be drilled
+ * @param corrections what is to be taken off the readings of angle sensors
  * @param motors   what is known of each motor
  * @param tests    what each bench test gave
  * @param assumed  what was taken without being known
@@ -30,6 +32,8 @@ public record View(
         List<FindingView> findings,
         List<PartView> parts,
         List<MountView> mounts,
+        List<DrillView> drills,
+        List<CorrectionView> corrections,
         List<MotorView> motors,
         List<TestView> tests,
         List<String> assumed,
@@ -65,6 +69,8 @@ public record View(
     public View {
         findings = List.copyOf(findings);
         parts = List.copyOf(parts);
+        drills = List.copyOf(drills);
+        corrections = List.copyOf(corrections);
         motors = List.copyOf(motors);
         tests = List.copyOf(tests);
         assumed = List.copyOf(assumed);
@@ -93,6 +99,8 @@ public record View(
                 some,
                 parts,
                 mounts,
+                drills,
+                corrections,
                 motors,
                 tests,
                 assumed,

@@ -72,4 +72,13 @@ class DossierTest {
                 .contains("machine.yaml:12")
                 .contains("There is no bench.yaml.");
     }
+
+    @Test
+    void holds_the_correction_of_a_sensor_as_harmonics_and_as_a_table() {
+        assertThat(dossier("Frost cart"))
+                .contains("id=\"corrections\"")
+                .contains("From reference run lift 1")
+                .contains("Table of 64 entries")
+                .contains("0.5000 deg");
+    }
 }

@@ -19,6 +19,21 @@ public enum AxisFigure implements Key.Named {
             "1.9 mm ± 0.2 mm")),
     SENSOR_OFFSET(
             Key.figure("mount.sensor_offset", "sensor beside the axis of rotation", q(0, "mm"), q(5, "mm"), "0.2 mm")),
+    HOLE_DIAMETER(Key.figure(
+            "mount.holes.diameter", "screw holes of the sensor board", q(0.5, "mm"), q(20, "mm"), "2.2 mm")),
+    HOLE_COUNT(Key.count("mount.holes.count", "screw holes evenly on a circle", 2, 24, "4")),
+    HOLE_CIRCLE(Key.figure(
+            "mount.holes.circle", "circle that the screw holes lie on, its diameter", q(3, "mm"), q(500, "mm"), "16 mm")),
+    HOLE_FROM(Key.figure(
+            "mount.holes.from",
+            "angle of the first hole from the right, seen from the board",
+            q(-360, "deg"),
+            q(360, "deg"),
+            "45 deg")),
+    HOLE_WIDTH(Key.figure(
+            "mount.holes.width", "four screw holes on a rectangle, its width", q(3, "mm"), q(500, "mm"), "20 mm")),
+    HOLE_HEIGHT(Key.figure("mount.holes.height", "height of that rectangle", q(3, "mm"), q(500, "mm"), "14 mm")),
+    BORE(Key.figure("mount.bore", "opening for shaft and magnet", q(0, "mm"), q(200, "mm"), "9 mm")),
     MOTOR_TURNS(Key.figure(
             "gear.motor_turns", "motor turns per output turn", Quantity.number(0.001), Quantity.number(10_000), "9")),
     GEAR_EFFICIENCY(Key.figure(

@@ -45,6 +45,7 @@ final class RuleCases {
         supply(cases);
         mount(cases);
         bus(cases);
+        cases.putAll(SensorCases.firing());
         return cases;
     }
 

@@ -6,8 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import servowright.engine.bench.AngleEvidence;
+import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.Candidate;
 import servowright.engine.bench.Contradiction;
+import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
@@ -66,6 +69,7 @@ public final class Invented {
     private final InventedBus bus = new InventedBus();
     private final List<Contradiction> contradictions = new ArrayList<>();
     private final List<TestResult> tests = new ArrayList<>();
+    private final Map<String, IdentifiedAxis> sensed = new LinkedHashMap<>();
     private final Map<String, Duty> moreDuties = new LinkedHashMap<>();
     private SensorKind sensorKind = SensorKind.ON_AXIS_MAGNETIC;
     private SupplyKind supplyKind = SupplyKind.BATTERY;
@@ -257,6 +261,12 @@ public final class Invented {
         return this;
     }
 
+    /** What the bench saw of the angle sensor of the arm. */
+    public Invented sensed(Map<AxisParameter, List<Candidate>> found, AngleEvidence... evidence) {
+        sensed.put(ARM, new IdentifiedAxis(ARM, found, List.of(evidence), List.of()));
+        return this;
+    }
+
     public static Candidate candidate(double number, String unit, double relative, Origin origin, String from) {
         Quantity q = Quantity.of(number, unit);
         Known value = Known.of(q, relative * Math.abs(q.si()), Source.of(from), origin, from);
@@ -277,7 +287,7 @@ public final class Invented {
             parameters.put(what, new Parameter(what, best, candidates.getOrDefault(what, List.of())));
         }
         IdentifiedMotor spinner = new IdentifiedMotor("spinner", parameters, contradictions);
-        return new IdentifiedMachine(machine(), Map.of("spinner", spinner), tests);
+        return new IdentifiedMachine(machine(), Map.of("spinner", spinner), sensed, tests);
     }
 
     public Machine machine() {

@@ -19,7 +19,7 @@ class EncoderSheetsTest {
 
     @Test
     void every_sheet_is_offered_under_its_name() {
-        assertThat(EncoderSheets.all()).hasSize(18);
+        assertThat(EncoderSheets.all()).hasSize(19);
         for (Worksheet sheet : EncoderSheets.all()) {
             assertThat(Worksheets.named(sheet.declaration().name())).contains(sheet);
         }
