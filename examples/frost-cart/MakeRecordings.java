@@ -44,6 +44,16 @@ final class MakeRecordings {
     static final double GAIN_TWO = 0.996;
     static final double GAIN_THREE = 1.003;
 
+    /** Angle sensor of the left wheel: where its zero lies, and its errors once and twice per turn, degrees. */
+    static final double WHEEL_OFFSET_DEG = 41.3;
+
+    static final double WHEEL_FIRST_DEG = 0.42;
+    static final double WHEEL_SECOND_DEG = 0.18;
+    static final double WHEEL_FIELD_MILLITESLA = 70.8;
+
+    /** Friction of the free wheel as a share of what the current holds it by. */
+    static final double WHEEL_FRICTION = 0.12;
+
     private final SplittableRandom random = new SplittableRandom(20260214);
     private final Path folder;
 
@@ -62,6 +72,8 @@ final class MakeRecordings {
         make.lift("lift-spin-1.csv", 612, 18);
         make.liftTab("lift-spin-2.txt", 1194, 18);
         make.pan();
+        make.wheelTurn();
+        make.wheelDrag();
     }
 
     /** Time in seconds, unit in the name; 2.04 V per step would be too coarse, so 8 bits over ± 12.8 V. */
@@ -153,6 +165,41 @@ final class MakeRecordings {
             text.append(f("%.1f,%.0f%n", t * 1e6, 1e3 * eight(v, 0.04)));
         }
         write("pan-spin-1.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** One turn of the left wheel by hand. */
+    private void wheelTurn() throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),Count,Magnitude (mT)\n");
+        for (int i = 0; i <= 300; i++) {
+            double shaft = 360 * (i / 300.0 - 0.02 * Math.sin(2 * Math.PI * i / 150.0));
+            text.append(f("%.2f,%d,%.1f%n", 0.02 * i, wheelCount(shaft), magnitude(shaft)));
+        }
+        write("left-wheel-turn.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** The left wheel dragged by its own field, one turn forwards and one back. */
+    private void wheelDrag() throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),Field (deg),Count\n");
+        for (int i = 0; i <= 1440; i++) {
+            int step = i <= 720 ? i : 1440 - i;
+            double field = 5.0 * step;
+            double lag = Math.toDegrees(Math.asin(WHEEL_FRICTION)) / HUB.polePairs();
+            double shaft = field / HUB.polePairs() + (i <= 720 ? -lag : lag);
+            text.append(f("%.2f,%.1f,%d%n", 0.02 * i, field, wheelCount(shaft)));
+        }
+        write("left-wheel-drag.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** What the sensor of 14 bits counts at an angle of the shaft in degrees. */
+    private int wheelCount(double shaft) {
+        double angle = Math.toRadians(shaft);
+        double read = shaft + WHEEL_OFFSET_DEG + WHEEL_FIRST_DEG * Math.sin(angle + 0.8)
+                + WHEEL_SECOND_DEG * Math.sin(2 * angle - 0.3) + noise(0.02);
+        return Math.floorMod(Math.round(read / 360 * 16384), 16384);
+    }
+
+    private double magnitude(double shaft) {
+        return WHEEL_FIELD_MILLITESLA * (1 + 0.004 * Math.cos(2 * Math.toRadians(shaft))) + noise(0.1);
     }
 
     /** Mains hum that a long probe lead picks up, and noise. */

@@ -16,8 +16,8 @@ import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.bench.Parameter;
 import servowright.engine.bench.TestResult;
-import servowright.engine.findings.Finding;
 import servowright.engine.encoder.ReferencedFit;
+import servowright.engine.findings.Finding;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome;
@@ -64,8 +64,8 @@ public final class FrostCart {
     /** The same machine under another name, which also stands in for every other name. */
     public static Assessment assessment(String name) {
         Machine machine = machine(name);
-        IdentifiedMachine identified = new IdentifiedMachine(
-                machine, Map.of("hub", motor()), Map.of("lift", sensor()), List.of(spin()));
+        IdentifiedMachine identified =
+                new IdentifiedMachine(machine, Map.of("hub", motor()), Map.of("lift", sensor()), List.of(spin()));
         List<Finding> findings = List.of(speedReach(), torqueReserve(), heat(), window());
         return new Assessment(machine, identified, findings, "0.1.0", Map.of("machine.yaml", "ab".repeat(32)));
     }
@@ -217,8 +217,8 @@ public final class FrostCart {
             shaft[i] = Math.toRadians(i / 2.0);
             read[i] = shaft[i] + Math.toRadians(0.5) * Math.sin(shaft[i]) + 1e-5 * (7 * i % 5 - 2);
         }
-        AngleEvidence fit = new AngleEvidence.Calibrated(
-                "reference run lift 1", ReferencedFit.of(shaft, read, 4), false, 10);
+        AngleEvidence fit =
+                new AngleEvidence.Calibrated("reference run lift 1", ReferencedFit.of(shaft, read, 4), false, 10);
         return new IdentifiedAxis("lift", Map.of(), List.of(fit), List.of());
     }
 

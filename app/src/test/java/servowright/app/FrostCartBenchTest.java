@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,11 +19,16 @@ import servowright.app.input.MachineFolder;
 import servowright.app.input.csv.ReadResult;
 import servowright.app.input.csv.ReadingHints;
 import servowright.app.input.csv.RecordingReader;
+import servowright.engine.bench.AngleEvidence;
+import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.Contradiction;
 import servowright.engine.bench.Identification;
+import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
+import servowright.engine.encoder.Angles;
+import servowright.engine.encoder.Ripple;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.machine.BenchTest;
@@ -79,7 +85,7 @@ class FrostCartBenchTest {
 
     @Test
     void every_test_gives_what_it_was_made_for() {
-        assertThat(cart.tests()).hasSize(9);
+        assertThat(cart.tests()).hasSize(11);
         cart.tests()
                 .forEach(t -> t.values()
                         .forEach((what, value) -> assertThat(value.found())
@@ -124,6 +130,24 @@ class FrostCartBenchTest {
     @Test
     void finds_nothing_wrong_with_the_hub() {
         assertThat(motor("hub").contradictions()).isEmpty();
+    }
+
+    @Test
+    void holds_the_true_offset_friction_and_error_of_the_left_wheel() {
+        IdentifiedAxis wheel = cart.axis("left wheel");
+        double polePairs = truth("HUB", 0);
+        Known offset = wheel.best(AxisParameter.COMMUTATION_OFFSET).found().orElseThrow();
+        double electrical = Angles.wrapped(polePairs * Math.toRadians(truth("WHEEL_OFFSET_DEG")));
+        assertThat(offset.si()).isCloseTo(electrical, within(offset.expandedUncertainty()));
+        assertThat(offset.expandedUncertainty()).isLessThan(Math.toRadians(2));
+        Known lag = wheel.best(AxisParameter.FRICTION_LAG).found().orElseThrow();
+        assertThat(lag.si()).isCloseTo(Math.asin(truth("WHEEL_FRICTION")), within(lag.expandedUncertainty()));
+        List<Ripple> ripples = wheel.correction().orElseThrow().fitted().error().ripples();
+        assertThat(ripples).extracting(Ripple::order).containsExactly(1, 2);
+        assertThat(Math.toDegrees(ripples.get(0).amplitudeRad())).isCloseTo(truth("WHEEL_FIRST_DEG"), within(0.005));
+        assertThat(Math.toDegrees(ripples.get(1).amplitudeRad())).isCloseTo(truth("WHEEL_SECOND_DEG"), within(0.005));
+        assertThat(wheel.saw(AngleEvidence.Turned.class).toList().get(0).turn().faults())
+                .isEmpty();
     }
 
     private Contradiction only(String motor, MotorParameter what) {

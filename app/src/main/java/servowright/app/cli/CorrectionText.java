@@ -14,9 +14,8 @@ final class CorrectionText {
 
     /** The harmonics, or with a number of entries a table; what the table leaves is said beside it, not in it. */
     static ExitCode show(View view, String axis, String entries, Screen screen) {
-        Optional<CorrectionView> found = view.corrections().stream()
-                .filter(c -> c.axis().equals(axis))
-                .findFirst();
+        Optional<CorrectionView> found =
+                view.corrections().stream().filter(c -> c.axis().equals(axis)).findFirst();
         if (found.isEmpty()) {
             List<String> known =
                     view.corrections().stream().map(CorrectionView::axis).toList();
@@ -30,9 +29,7 @@ final class CorrectionText {
             screen.out().print(found.get().harmonicsCsv());
             return ExitCode.FINE;
         }
-        if (!entries.matches("[0-9]{1,5}")
-                || Integer.parseInt(entries) < FEWEST
-                || Integer.parseInt(entries) > MOST) {
+        if (!entries.matches("[0-9]{1,5}") || Integer.parseInt(entries) < FEWEST || Integer.parseInt(entries) > MOST) {
             return ProblemText.show(
                     "\"" + Wrap.safe(entries) + "\" cannot be the length of a table: " + FEWEST + " to " + MOST
                             + " entries.",

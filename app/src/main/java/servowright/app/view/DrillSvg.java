@@ -71,17 +71,7 @@ public final class DrillSvg {
     }
 
     private void words(double y, String text) {
-        svg.leaf(
-                "text",
-                text,
-                "x",
-                plain(middleX),
-                "y",
-                plain(y),
-                "text-anchor",
-                "middle",
-                "fill",
-                "currentColor");
+        svg.leaf("text", text, "x", plain(middleX), "y", plain(y), "text-anchor", "middle", "fill", "currentColor");
     }
 
     private void cross(double x, double y, double reach) {

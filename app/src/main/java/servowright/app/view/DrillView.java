@@ -18,8 +18,7 @@ import servowright.engine.machine.Figures;
  * @param bore   opening for shaft and magnet, if there is one
  * @param magnet diameter of the magnet, if stated
  */
-public record DrillView(
-        String axis, List<Hole> holes, double size, Optional<Double> bore, Optional<Double> magnet) {
+public record DrillView(String axis, List<Hole> holes, double size, Optional<Double> bore, Optional<Double> magnet) {
 
     /** Middle of a hole, x to the right and y up. */
     public record Hole(double x, double y) {}

@@ -36,6 +36,8 @@ class CorrectionVerbTest {
     void names_the_axes_that_have_a_correction() {
         Typed typed = Typed.type("bench", "--correction", "pan");
         assertThat(typed.code()).isEqualTo(ExitCode.REFUSED);
-        assertThat(typed.err()).contains("no correction of the angle of \"pan\"").contains("There is one of lift.");
+        assertThat(typed.err())
+                .contains("no correction of the angle of \"pan\"")
+                .contains("There is one of lift.");
     }
 }

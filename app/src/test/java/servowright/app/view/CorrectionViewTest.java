@@ -11,7 +11,8 @@ import servowright.engine.encoder.Ripple;
 
 class CorrectionViewTest {
     private static final HarmonicError ERROR = new HarmonicError(
-            0, List.of(new Ripple(1, Math.toRadians(0.3), Math.toRadians(0.4)), new Ripple(2, 0, Math.toRadians(0.25))));
+            0,
+            List.of(new Ripple(1, Math.toRadians(0.3), Math.toRadians(0.4)), new Ripple(2, 0, Math.toRadians(0.25))));
 
     private static CorrectionView view(boolean reversed) {
         return new CorrectionView(new AngleCorrection("left wheel", "slow drag left wheel 1", reversed, ERROR));

@@ -1,7 +1,7 @@
 package servowright.engine.encoder;
 
 import java.util.stream.IntStream;
-import servowright.engine.numeric.CarlsonIntegral;
+import servowright.engine.numeric.CompleteElliptic;
 
 /**
  * Geometry of the field of a uniformly magnetised cylinder at one place: four numbers that turn its polarisation J into
@@ -16,9 +16,8 @@ import servowright.engine.numeric.CarlsonIntegral;
  * </ul>
  *
  * <p><b>Two ways.</b> The integrands are periodic and analytic, so the trapezoid rule with N points errs by about
- * exp(−N |ln(ρ/R)|): N = 40/|ln(ρ/R)| + 8 is full double precision, needs no ρ above 0, and is taken up to N = 400. In the
- * band closer to ρ = R the integrals are complete elliptic ones in Carlson's form, which in turn lose digits as
- * (R/ρ)⁴ towards the axis.
+ * exp(−N |ln(ρ/R)|): N = 40/|ln(ρ/R)| + 8 is full double precision, needs no ρ above 0, and is taken up to N = 48. In the
+ * band about ρ = R the integrals are complete elliptic ones, which in turn lose digits as (R/ρ)⁴ towards the axis.
  *
  * <p><b>Source.</b> Surface charge J cos φ on the mantle and, for the axial part, surface current on the mantle, derived;
  * equal in content to A. Caciagli, R. J. Baars, A. P. Philipse, B. W. M. Kuipers, J. Magn. Magn. Mater. 456 (2018) 423
@@ -27,10 +26,15 @@ import servowright.engine.numeric.CarlsonIntegral;
 record CylinderKernel(double radial, double around, double crossed, double axial) {
 
     private static final int STEP = 8;
-    private static final int MOST_POINTS = 400;
+
+    /** From here on the elliptic integrals are faster, and as exact. */
+    private static final int MOST_POINTS = 48;
+
+    /** Finest rule there is, to hold both ways against each other close to the mantle. */
+    private static final int FINEST = 400;
 
     /** Cosines over the half turn, for every number of points that is a multiple of {@link #STEP}. */
-    private static final double[][] COSINES = IntStream.rangeClosed(1, MOST_POINTS / STEP)
+    private static final double[][] COSINES = IntStream.rangeClosed(1, FINEST / STEP)
             .mapToObj(i -> halfTurn(STEP * i))
             .toArray(double[][]::new);
 
@@ -90,9 +94,10 @@ record CylinderKernel(double radial, double around, double crossed, double axial
             double kc2 = (difference * difference + zeta * zeta) / square;
             double nc = (difference / sum) * (difference / sum);
             double n = 4 * rho * radius / (sum * sum);
-            double k = CarlsonIntegral.first(0, kc2, 1);
-            double d = CarlsonIntegral.second(0, kc2, 1) / 3;
-            double pi = nc > 0 ? k + n / 3 * CarlsonIntegral.third(0, kc2, 1, nc) : 0;
+            CompleteElliptic all = CompleteElliptic.of(Math.sqrt(kc2), nc > 0 ? nc : 1);
+            double k = all.first();
+            double d = all.second();
+            double pi = nc > 0 ? all.third() : 0;
             double crossed = 4 / a * (2 * d - k);
             double t = (nc > 0 ? nc * (k - pi) + n * d : d) / (n * n);
             double beyond = difference * sum / (2 * rho * radius);

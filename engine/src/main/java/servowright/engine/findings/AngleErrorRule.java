@@ -50,7 +50,8 @@ final class AngleErrorRule implements Rule {
         IdentifiedAxis sensor = predictions.identified().axis(axis.name());
         Optional<Known> pairs = axis.motor()
                 .flatMap(name -> predictions.identified().motor(name))
-                .flatMap((IdentifiedMotor m) -> m.best(MotorParameter.POLE_PAIRS).found());
+                .flatMap(
+                        (IdentifiedMotor m) -> m.best(MotorParameter.POLE_PAIRS).found());
         return pairs.flatMap(p -> sensor.best(AxisParameter.ANGLE_ERROR)
                 .fold(a -> Optional.of(answered(sensor, a, p)), m -> Optional.empty()));
     }
@@ -60,7 +61,8 @@ final class AngleErrorRule implements Rule {
         Judgement judgement = Judge.atMost(error, MOST, COMFORTABLE);
         return Draft.of(this, axis.name())
                 .verdict(judgement.verdict())
-                .says(Phrase.of("angle errors up to {error} electrical over the turn, {comfortable} wanted, {most} at most")
+                .says(Phrase.of(
+                                "angle errors up to {error} electrical over the turn, {comfortable} wanted, {most} at most")
                         .with("error", error, "deg")
                         .with("comfortable", COMFORTABLE, "deg")
                         .with("most", MOST, "deg"))

@@ -43,7 +43,8 @@ final class EdgeRateRule implements DutyRule {
                 .says(saying(axis, duty, "{edges} edges a second at top speed, the input counts {limit}")
                         .with("edges", edges, "kHz")
                         .with("limit", limit, "kHz"))
-                .because(Phrase.of("edges that come too fast are lost without a sign, and the angle is off from then on"))
+                .because(Phrase.of(
+                        "edges that come too fast are lost without a sign, and the angle is off from then on"))
                 .remedy(Phrase.of("fewer lines a turn, a faster input or a shorter filter, or less speed"))
                 .wouldSettle("the edge rate", "counts between two index marks at top speed: always the same")
                 .atMost(edges, limit, "kHz")

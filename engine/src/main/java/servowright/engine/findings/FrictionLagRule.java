@@ -39,7 +39,8 @@ final class FrictionLagRule implements SensorBenchRule {
         Judgement judgement = Judge.atMost(value, MOST, COMFORTABLE);
         return Draft.of(this, axis.name())
                 .verdict(judgement.verdict())
-                .says(Phrase.of("friction held the rotor {value} electrical from the field, {comfortable} wanted, {most} at most")
+                .says(Phrase.of(
+                                "friction held the rotor {value} electrical from the field, {comfortable} wanted, {most} at most")
                         .with("value", value, "deg")
                         .with("comfortable", COMFORTABLE, "deg")
                         .with("most", MOST, "deg"))

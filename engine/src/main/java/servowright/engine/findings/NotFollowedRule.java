@@ -47,8 +47,9 @@ final class NotFollowedRule implements SensorBenchRule {
                 .says(Phrase.of("{test}: the reading does not follow the field, ratio {ratio}")
                         .with("test", test)
                         .with("ratio", Math.rint(1000 * ratio) / 1000))
-                .because(Phrase.of("wrong pole pairs or counts, a magnet that slips or is magnetised along its axis, or too"
-                        + " little current"))
+                .because(Phrase.of(
+                        "wrong pole pairs or counts, a magnet that slips or is magnetised along its axis, or too"
+                                + " little current"))
                 .remedy(Phrase.of("a turn by hand first; then more current, and a motor free of its load"))
                 .done();
     }

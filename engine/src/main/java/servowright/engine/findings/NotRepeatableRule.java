@@ -74,7 +74,8 @@ final class NotRepeatableRule implements SensorBenchRule {
 
     private Finding answered(IdentifiedAxis axis, Differing worst) {
         double scatter = Math.hypot(
-                worst.first().fitted().amplitudeErrorRad(), worst.second().fitted().amplitudeErrorRad());
+                worst.first().fitted().amplitudeErrorRad(),
+                worst.second().fitted().amplitudeErrorRad());
         Known apart = Known.of(
                 new Quantity(worst.rad(), Dimension.ANGLE),
                 scatter,
@@ -90,9 +91,11 @@ final class NotRepeatableRule implements SensorBenchRule {
                         .with("one", worst.first().from().test())
                         .with("other", worst.second().from().test())
                         .with("comfortable", COMFORTABLE, "deg"))
-                .because(Phrase.of("friction, gravity or a speed that ripples is in one of them, or the mount has moved"))
-                .remedy(Phrase.of("repeat with more current and the shaft upright; free runs at three speeds tell the shaft"
-                        + " from the sensor"))
+                .because(Phrase.of(
+                        "friction, gravity or a speed that ripples is in one of them, or the mount has moved"))
+                .remedy(Phrase.of(
+                        "repeat with more current and the shaft upright; free runs at three speeds tell the shaft"
+                                + " from the sensor"))
                 .wouldSettle("the difference of the calibrations", "longer runs")
                 .atMost(apart, MOST, "deg")
                 .done();

@@ -54,7 +54,8 @@ final class OffsetsDisagreeRule implements SensorBenchRule {
         Judgement judgement = Judge.atMost(apart, MOST, COMFORTABLE);
         return Draft.of(this, axis.name())
                 .verdict(judgement.verdict())
-                .says(Phrase.of("commutation offsets of {one} and {other} differ by {apart} electrical, {comfortable} wanted")
+                .says(Phrase.of(
+                                "commutation offsets of {one} and {other} differ by {apart} electrical, {comfortable} wanted")
                         .with("one", best.from())
                         .with("other", other.from())
                         .with("apart", apart, "deg")

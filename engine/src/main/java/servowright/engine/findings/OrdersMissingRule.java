@@ -23,8 +23,7 @@ final class OrdersMissingRule implements SensorBenchRule {
     public Optional<Finding> judge(IdentifiedAxis axis) {
         return axis.fits()
                 .filter(f -> f.fitted().polynomialOrder() > 0)
-                .reduce((first, second) ->
-                        first.fitted().ordersMissing() ? first : second)
+                .reduce((first, second) -> first.fitted().ordersMissing() ? first : second)
                 .map(f -> answered(axis, f));
     }
 

@@ -31,7 +31,8 @@ final class ReseatingRule implements SensorBenchRule {
 
     @Override
     public Optional<Finding> judge(IdentifiedAxis axis) {
-        return axis.best(AxisParameter.RESEATING_SPREAD).fold(a -> Optional.of(answered(axis, a)), m -> Optional.empty());
+        return axis.best(AxisParameter.RESEATING_SPREAD)
+                .fold(a -> Optional.of(answered(axis, a)), m -> Optional.empty());
     }
 
     private Finding answered(IdentifiedAxis axis, Answer<Known> answer) {
@@ -39,12 +40,14 @@ final class ReseatingRule implements SensorBenchRule {
         Judgement judgement = Judge.atMost(value, MOST, COMFORTABLE);
         return Draft.of(this, axis.name())
                 .verdict(judgement.verdict())
-                .says(Phrase.of("the offset moves by {value} electrical from seating to seating, {comfortable} wanted, {most} at most")
+                .says(Phrase.of(
+                                "the offset moves by {value} electrical from seating to seating, {comfortable} wanted, {most} at most")
                         .with("value", value, "deg")
                         .with("comfortable", COMFORTABLE, "deg")
                         .with("most", MOST, "deg"))
                 .because(Phrase.of("magnet and board come back elsewhere; an offset belongs to one seating"))
-                .remedy(Phrase.of("pins or a shoulder for board and magnet, or find the offset anew after every seating"))
+                .remedy(Phrase.of(
+                        "pins or a shoulder for board and magnet, or find the offset anew after every seating"))
                 .wouldSettle("the spread of the offset", "more seatings, five or six")
                 .atMost(value, MOST, "deg")
                 .from(answer)

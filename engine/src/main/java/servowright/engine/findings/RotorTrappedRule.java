@@ -34,8 +34,9 @@ final class RotorTrappedRule implements SensorBenchRule {
                 .says(Phrase.of("{n} stops of {test} lie half an electrical turn off")
                         .with("n", trapped)
                         .with("test", test))
-                .because(Phrase.of("there the field pulls with no torque; an axis that aligns itself in one step can stay"
-                        + " there, and then runs away"))
+                .because(Phrase.of(
+                        "there the field pulls with no torque; an axis that aligns itself in one step can stay"
+                                + " there, and then runs away"))
                 .remedy(Phrase.of("align in two steps: first to 90 electrical degrees, then to 0"))
                 .done();
     }

@@ -34,8 +34,9 @@ final class TravelTooSmallRule implements SensorBenchRule {
     private Finding answered(IdentifiedAxis axis, String test, double condition) {
         return Draft.of(this, axis.name())
                 .verdict(Verdict.NOT_SHOWN)
-                .says(Phrase.of("{test} saw too little of the turn to tell harmonics apart: condition number {condition},"
-                                + " {most} at most")
+                .says(Phrase.of(
+                                "{test} saw too little of the turn to tell harmonics apart: condition number {condition},"
+                                        + " {most} at most")
                         .with("test", test)
                         .with("condition", Math.rint(condition))
                         .with("most", 10))

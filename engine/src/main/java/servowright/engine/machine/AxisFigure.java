@@ -19,11 +19,15 @@ public enum AxisFigure implements Key.Named {
             "1.9 mm ± 0.2 mm")),
     SENSOR_OFFSET(
             Key.figure("mount.sensor_offset", "sensor beside the axis of rotation", q(0, "mm"), q(5, "mm"), "0.2 mm")),
-    HOLE_DIAMETER(Key.figure(
-            "mount.holes.diameter", "screw holes of the sensor board", q(0.5, "mm"), q(20, "mm"), "2.2 mm")),
+    HOLE_DIAMETER(
+            Key.figure("mount.holes.diameter", "screw holes of the sensor board", q(0.5, "mm"), q(20, "mm"), "2.2 mm")),
     HOLE_COUNT(Key.count("mount.holes.count", "screw holes evenly on a circle", 2, 24, "4")),
     HOLE_CIRCLE(Key.figure(
-            "mount.holes.circle", "circle that the screw holes lie on, its diameter", q(3, "mm"), q(500, "mm"), "16 mm")),
+            "mount.holes.circle",
+            "circle that the screw holes lie on, its diameter",
+            q(3, "mm"),
+            q(500, "mm"),
+            "16 mm")),
     HOLE_FROM(Key.figure(
             "mount.holes.from",
             "angle of the first hole from the right, seen from the board",

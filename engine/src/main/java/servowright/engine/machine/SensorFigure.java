@@ -12,7 +12,11 @@ public enum SensorFigure implements Key.Named {
     LINE_LENGTH(Key.figure("line.length", "cable from the sensor to the drive", q(0, "m"), q(500, "m"), "0.8 m")),
     LINE_CLOCK(Key.figure("line.clock", "clock of a serial line", q(1, "kHz"), q(100, "MHz"), "1 MHz")),
     LINE_EDGE_RATE(Key.figure(
-            "line.edge_rate", "edges a second that the input of the drive counts", q(1, "kHz"), q(1000, "MHz"), "1 MHz"));
+            "line.edge_rate",
+            "edges a second that the input of the drive counts",
+            q(1, "kHz"),
+            q(1000, "MHz"),
+            "1 MHz"));
 
     private final Key key;
 

@@ -97,9 +97,7 @@ class SensorBenchRulesTest {
 
     @Test
     void offsets_on_either_side_of_half_a_turn_agree() {
-        assertThat(verdict(
-                        "offsets-disagree",
-                        SensorCases.found(AxisParameter.COMMUTATION_OFFSET, 179.5, 0.2, -179.5)))
+        assertThat(verdict("offsets-disagree", SensorCases.found(AxisParameter.COMMUTATION_OFFSET, 179.5, 0.2, -179.5)))
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -126,9 +124,8 @@ class SensorBenchRulesTest {
         assertThat(Rules.named("edge-rate").orElseThrow().examine(quick.predictions()))
                 .isNotEmpty()
                 .allMatch(f -> f.verdict() == Verdict.HOLDS);
-        Invented near = Invented.sound()
-                .sensor(SensorFigure.LINE_LENGTH, "0.5 m")
-                .sensor(SensorFigure.LINE_CLOCK, "1 MHz");
+        Invented near =
+                Invented.sound().sensor(SensorFigure.LINE_LENGTH, "0.5 m").sensor(SensorFigure.LINE_CLOCK, "1 MHz");
         assertThat(verdict("line-clock", near)).isEqualTo(Verdict.HOLDS);
     }
 }

@@ -85,8 +85,9 @@ final class StackSheets {
                     .orElse("0 mm"));
         }
         for (Part part : PARTS) {
-            inputs.add(EncoderInputs.length(part.tolerance(), "tolerance, either way: " + part.meaning(), "0.05 mm", 0, 20)
-                    .orElse("0 mm"));
+            inputs.add(
+                    EncoderInputs.length(part.tolerance(), "tolerance, either way: " + part.meaning(), "0.05 mm", 0, 20)
+                            .orElse("0 mm"));
         }
         inputs.add(Input.count("seed", "number that the drawing begins from", 1, 1_000_000, "1")
                 .orElse("1"));
