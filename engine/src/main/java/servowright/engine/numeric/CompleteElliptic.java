@@ -31,41 +31,32 @@ public record CompleteElliptic(double first, double second, double third) {
         double k = modulus;
         double g = 1;
         double m = 1 + modulus;
-        // Numerator pairs of K, of D, and of Π; K and D share the denominator p.
-        double firstA = 2;
-        double firstB = 2 * (1 + e);
+        double scale = 1;
+        // Numerators of D, whose denominator is m, and of Π with its denominator q.
         double secondA = 1;
         double secondB = 2;
-        double p = 1 + e;
         double root = Math.sqrt(characteristic);
         double thirdA = 1 + 1 / characteristic;
-        double thirdB = 2 * (e / root + 1 / root);
+        double thirdB = 2 * (1 + e) / root;
         double q = root + e / root;
         while (Math.abs(g - k) > g * APART) {
             k = 2 * Math.sqrt(e);
             e = k * m;
-            double perP = 1 / p;
-            double step = e * perP;
-            double before = firstA;
-            firstA += firstB * perP;
-            firstB = 2 * (firstB + before * step);
-            before = secondA;
-            secondA += secondB * perP;
-            secondB = 2 * (secondB + before * step);
-            p += step;
+            scale *= 2;
+            double before = secondA;
+            secondA += secondB / m;
+            secondB = 2 * (secondB + before * k);
             double perQ = 1 / q;
-            step = e * perQ;
             before = thirdA;
             thirdA += thirdB * perQ;
-            thirdB = 2 * (thirdB + before * step);
-            q += step;
+            thirdB = 2 * (thirdB + before * e * perQ);
+            q += e * perQ;
             g = m;
             m += k;
         }
-        double quarter = Math.PI / 2;
         return new CompleteElliptic(
-                quarter * (firstA * m + firstB) / (m * (m + p)),
-                quarter * (secondA * m + secondB) / (m * (m + p)),
-                quarter * (thirdA * m + thirdB) / (m * (m + q)));
+                Math.PI * scale / m,
+                Math.PI / 4 * (secondA * m + secondB) / (m * m),
+                Math.PI / 2 * (thirdA * m + thirdB) / (m * (m + q)));
     }
 }
