@@ -9,6 +9,7 @@ public final class MountSvg {
     private static final double PACKAGE_MM = 1;
     private static final double BOARD_MM = 1.6;
     private static final double SHAFT_MM = 3;
+    private static final double LINE = 14;
 
     private final MountView mount;
     private final double scale;
@@ -57,18 +58,15 @@ public final class MountSvg {
 
     private void labels(double sensor, double face, double end) {
         label(TOP + scale * BOARD_MM / 2 + 4, "board");
-        String depth = mount.depth()
-                .map(d -> "sensing element " + millimetre(d) + " below the surface")
-                .orElse("sensing element: depth not stated");
+        String depth =
+                mount.depth().map(d -> "element " + millimetre(d) + " deep").orElse("element: depth not stated");
         label(TOP + scale * BOARD_MM + scale * PACKAGE_MM / 2 + 4, depth);
         MountView.Gap gap = mount.gap();
-        String spread = gap.most() > gap.least()
-                ? ", " + plain(gap.least()) + " to " + millimetre(gap.most()) + " with shims as drawn"
-                : "";
+        String spread = gap.most() > gap.least() ? ", " + plain(gap.least()) + " to " + millimetre(gap.most()) : "";
         label((sensor + face) / 2 + 4, "gap " + millimetre(gap.nominal()) + spread);
-        label(
-                (face + end) / 2 + 4,
-                "magnet " + plain(mount.diameter()) + " by " + millimetre(mount.length()) + ", across its axis");
+        double magnet = (face + end) / 2 + 4;
+        label(magnet - LINE / 2, "magnet " + plain(mount.diameter()) + " by " + millimetre(mount.length()));
+        label(magnet + LINE / 2, "magnetised across");
         label(end + scale * SHAFT_MM / 2 + 4, "shaft");
     }
 
