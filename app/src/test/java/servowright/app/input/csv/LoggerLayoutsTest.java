@@ -59,7 +59,7 @@ class LoggerLayoutsTest {
     void reads_a_servo_trace_with_two_rows_of_names_and_unused_channels() {
         String head = Bench.lines(
                 "\r\n",
-                "Axis1",
+                "Wheel",
                 "Number of sampling data,400",
                 "Sampling time interval(ms),0.667",
                 "Time,Analog 1,Analog 2,Analog 3",
