@@ -20,7 +20,9 @@ public final class Main {
     }
 
     private static Program program(String version) {
-        return Program.of(new MachineReader(version), Dossier::html, version);
+        MachineReader reader = new MachineReader(version);
+        return Program.of(
+                reader, Dossier::html, (folder, port) -> PageOpener.open(reader, folder, port, version), version);
     }
 
     private static String version() {

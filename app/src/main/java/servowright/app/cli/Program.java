@@ -28,8 +28,9 @@ public final class Program {
      *
      * @param source  reads and assesses a folder
      * @param dossier writes a view as HTML
+     * @param page    serves a folder to the browser
      */
-    public static Program of(MachineSource source, Function<View, String> dossier, String version) {
+    public static Program of(MachineSource source, Function<View, String> dossier, PageDoor page, String version) {
         return new Program(
                 version,
                 List.of(
@@ -37,6 +38,7 @@ public final class Program {
                         new BenchVerb(source),
                         new ExplainVerb(source),
                         new DossierVerb(source, dossier),
+                        new PageVerb(page),
                         new SheetVerb(version),
                         new CasesVerb()));
     }

@@ -67,6 +67,15 @@ public sealed interface MachineFolder {
         return new Reader(dir).read();
     }
 
+    /**
+     * What is wrong with the text of machine.yaml or bench.yaml as it may be written next; recordings are not read.
+     *
+     * @param source with one of the two names
+     */
+    static List<Problem> check(Path dir, SourceText source) {
+        return new Reader(dir).check(source);
+    }
+
     /** One reading of one folder. */
     final class Reader {
         private static final List<String> SECTIONS = List.of("motors", "drives", "sensors", "axes");
@@ -100,6 +109,23 @@ public sealed interface MachineFolder {
             Machine machine = MachineBinder.machine(machinePart.get(), folderName());
             sha256.putAll(recordings.sha256());
             return new Loaded(machine, tests, recordings.all(), sha256, notes);
+        }
+
+        private List<Problem> check(SourceText source) {
+            Optional<Group> tree = TreeReader.keys(source, problems);
+            if (source.file().equals(MACHINE)) {
+                Shape.Group form = Forms.machine();
+                tree.map(t -> new Check(names(t, form), problems).part(t, form))
+                        .ifPresent(new Contradictions(problems)::machine);
+                return problems.sorted();
+            }
+            Optional<Group> machine = SourceText.read(dir.resolve(MACHINE), MACHINE, new Problems())
+                    .flatMap(s -> TreeReader.keys(s, new Problems()));
+            Map<String, Set<String>> names =
+                    machine.map(t -> names(t, Forms.machine())).orElse(Map.of());
+            tree.map(t -> new Check(names, problems).part(t, Forms.bench()))
+                    .ifPresent(new Contradictions(problems)::bench);
+            return problems.sorted();
         }
 
         private List<Written> tests(Map<String, Set<String>> names, Optional<Part> machinePart) {

@@ -62,15 +62,14 @@ final class MachineParts {
         parts.add(new PartView(PartView.Kind.AXIS, axis.name(), rows));
         for (Duty duty : axis.duties().values()) {
             List<PartView.Row> said = new ArrayList<>();
-            said.add(new PartView.Row(
-                    "profile", duty.profile().words(), duty.place().text()));
+            said.add(new PartView.Row("profile", duty.profile().words(), duty.place()));
             said.addAll(rows(duty.figures()));
             parts.add(new PartView(PartView.Kind.DUTY, axis.name() + ", " + duty.name(), said));
         }
     }
 
     private static void named(List<PartView.Row> rows, String label, Optional<String> name) {
-        name.ifPresent(n -> rows.add(new PartView.Row(label, n, "")));
+        name.ifPresent(n -> rows.add(new PartView.Row(label, n)));
     }
 
     private static void add(List<PartView> parts, PartView.Kind kind, String name, List<PartView.Row> rows) {
@@ -85,8 +84,7 @@ final class MachineParts {
         figures.values().forEach((key, values) -> {
             for (Declared value : values) {
                 String label = key.key().path().replace('.', ' ').replace('_', ' ');
-                rows.add(new PartView.Row(
-                        label, value.stated().text(), value.place().text()));
+                rows.add(new PartView.Row(label, value.stated().text(), value.place()));
             }
         });
         return rows;

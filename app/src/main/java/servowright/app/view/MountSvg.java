@@ -1,7 +1,5 @@
 package servowright.app.view;
 
-import java.util.Locale;
-
 /** Draws shaft end, magnet, gap and sensor to scale, from the side, with their sizes. */
 public final class MountSvg {
     private static final double LEFT = 12;
@@ -101,6 +99,6 @@ public final class MountSvg {
     }
 
     private static String plain(double value) {
-        return String.format(Locale.ROOT, "%.2f", value).replaceAll("0+$", "").replaceAll("\\.$", "");
+        return MountView.plain(value);
     }
 }

@@ -1,5 +1,6 @@
 package servowright.app.view;
 
+import java.util.Locale;
 import java.util.Optional;
 import servowright.engine.machine.Axis;
 import servowright.engine.machine.AxisFigure;
@@ -39,5 +40,24 @@ public record MountView(String axis, double diameter, double length, Gap gap, Op
                 1e3 * gap.get().stated().upper().si());
         return Optional.of(new MountView(
                 axis.name(), 1e3 * diameter.get().si(), 1e3 * length.get().si(), limits, depth));
+    }
+
+    /** The same with the gap moved; its tolerance moves along. */
+    public MountView at(double gapMm) {
+        double by = gapMm - gap.nominal();
+        Gap moved = new Gap(Math.max(0, gap.least() + by), gapMm, gap.most() + by);
+        return new MountView(axis, diameter, length, moved, depth);
+    }
+
+    /** Face of the magnet to the sensing element; to the package where its depth is not stated. */
+    public double elementGap() {
+        return gap.nominal() + depth.orElse(0.0);
+    }
+
+    /** Without zeros that say nothing. */
+    public static String plain(double millimetres) {
+        return String.format(Locale.ROOT, "%.2f", millimetres)
+                .replaceAll("0+$", "")
+                .replaceAll("\\.$", "");
     }
 }

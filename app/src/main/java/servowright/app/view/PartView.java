@@ -1,6 +1,7 @@
 package servowright.app.view;
 
 import java.util.List;
+import servowright.engine.known.Place;
 
 /**
  * A part of the machine as declared.
@@ -37,8 +38,17 @@ public record PartView(Kind kind, String name, List<Row> rows) {
      * @param label what it is
      * @param text  as somebody wrote it
      * @param place where; may be empty
+     * @param path  the keys leading there, by which it can be changed; may be empty
      */
-    public record Row(String label, String text, String place) {}
+    public record Row(String label, String text, String place, String path) {
+        Row(String label, String text, Place place) {
+            this(label, text, place.text(), place.path());
+        }
+
+        Row(String label, String text) {
+            this(label, text, "", "");
+        }
+    }
 
     public PartView {
         rows = List.copyOf(rows);

@@ -23,6 +23,7 @@ final class Presenter {
                 extent(assessment),
                 View.Counts.of(findings),
                 findings,
+                axes(machine),
                 MachineParts.of(machine),
                 machine.axes().values().stream()
                         .map(axis -> MountView.of(machine, axis))
@@ -52,6 +53,10 @@ final class Presenter {
                         .map(e -> new View.FileView(e.getKey(), e.getValue()))
                         .toList(),
                 assessment.version());
+    }
+
+    private static List<AxisView> axes(Machine machine) {
+        return machine.axes().values().stream().map(AxisView::of).toList();
     }
 
     private static String extent(Assessment assessment) {

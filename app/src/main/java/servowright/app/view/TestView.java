@@ -12,6 +12,7 @@ import servowright.engine.machine.Reading;
  *
  * @param motor      name of the motor, or of the axis for a test of its angle sensor
  * @param place      where it is declared
+ * @param path       the keys leading there
  * @param conditions hook-up, conditions, readings and instruments as declared
  */
 public record TestView(
@@ -19,6 +20,7 @@ public record TestView(
         String kind,
         String motor,
         String place,
+        String path,
         List<PartView.Row> conditions,
         List<ValueView> values,
         List<Sentence> details,
@@ -55,6 +57,7 @@ public record TestView(
                 test.kind().words(),
                 test.axis().orElse(test.motor()),
                 test.place().text(),
+                test.place().path(),
                 conditions(test),
                 values,
                 result.details().stream().map(Sentence::of).toList(),
@@ -64,21 +67,20 @@ public record TestView(
 
     private static List<PartView.Row> conditions(BenchTest test) {
         List<PartView.Row> rows = new ArrayList<>();
-        test.axis().ifPresent(a -> rows.add(new PartView.Row("axis", a, "")));
-        test.recording().ifPresent(r -> rows.add(new PartView.Row("recording", r, "")));
-        test.channels().forEach((channel, what) -> rows.add(new PartView.Row(channel, what, "")));
+        test.axis().ifPresent(a -> rows.add(new PartView.Row("axis", a)));
+        test.recording().ifPresent(r -> rows.add(new PartView.Row("recording", r)));
+        test.channels().forEach((channel, what) -> rows.add(new PartView.Row(channel, what)));
         rows.addAll(MachineParts.rows(test.figures()));
         for (Reading reading : test.readings()) {
             List<String> figures = MachineParts.rows(reading.figures()).stream()
                     .map(r -> r.label() + " " + r.text())
                     .toList();
             String label = reading.contacts().isEmpty() ? "reading" : reading.contacts();
-            rows.add(new PartView.Row(
-                    label, String.join(", ", figures), reading.place().text()));
+            rows.add(new PartView.Row(label, String.join(", ", figures), reading.place()));
         }
         test.instrument()
                 .forEach((what, accuracy) ->
-                        rows.add(new PartView.Row(what + " instrument", AccuracyText.of(accuracy), "")));
+                        rows.add(new PartView.Row(what + " instrument", AccuracyText.of(accuracy))));
         return rows;
     }
 }

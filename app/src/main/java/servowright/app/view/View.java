@@ -12,6 +12,7 @@ import servowright.engine.assessment.Assessment;
  * @param extent   what the machine consists of: {@code 5 axes, 6 motors, 14 bench tests}
  * @param counts   findings per verdict
  * @param findings worst first
+ * @param axes     each with its parts
  * @param parts    the machine as declared
  * @param mounts   magnets before their sensors, to be drawn
  * @param drills   where plates of sensor boards are to be drilled
@@ -30,6 +31,7 @@ public record View(
         String extent,
         Counts counts,
         List<FindingView> findings,
+        List<AxisView> axes,
         List<PartView> parts,
         List<MountView> mounts,
         List<DrillView> drills,
@@ -68,6 +70,7 @@ public record View(
 
     public View {
         findings = List.copyOf(findings);
+        axes = List.copyOf(axes);
         parts = List.copyOf(parts);
         drills = List.copyOf(drills);
         corrections = List.copyOf(corrections);
@@ -97,6 +100,7 @@ public record View(
                 extent,
                 Counts.of(some),
                 some,
+                axes,
                 parts,
                 mounts,
                 drills,

@@ -54,7 +54,13 @@ record Typed(ExitCode code, String out, String err) {
                 terminal,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
-        ExitCode code = Program.of(SOURCE, view -> "<html>" + view.name() + "</html>", "0.1.0")
+        ExitCode code = Program.of(
+                        SOURCE,
+                        view -> "<html>" + view.name() + "</html>",
+                        (folder, port) -> {
+                            throw new IllegalStateException("port " + port + " cannot be used");
+                        },
+                        "0.1.0")
                 .run(screen, words);
         return new Typed(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

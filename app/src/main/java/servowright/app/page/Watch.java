@@ -1,0 +1,163 @@
+package servowright.app.page;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Keeps the sight of a folder: reads it anew whenever a file in it changes, and tells who wants to know. */
+public final class Watch implements AutoCloseable {
+    private static final long LOOK_EVERY_MS = 400;
+
+    private final Path folder;
+    private final Function<Path, Sight> read;
+    private final ExecutorService reader = Executors.newCachedThreadPool(Watch::daemon);
+    private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(2, Watch::daemon);
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private CompletableFuture<Sight> sight;
+    private Future<?> work = CompletableFuture.completedFuture(null);
+    private final ScheduledFuture<?> looking;
+    private String seen;
+
+    Watch(Path folder, Function<Path, Sight> read) {
+        this.folder = folder;
+        this.read = read;
+        this.seen = fingerprint();
+        this.sight = begin();
+        this.looking = clock.scheduleWithFixedDelay(this::look, LOOK_EVERY_MS, LOOK_EVERY_MS, TimeUnit.MILLISECONDS);
+    }
+
+    private static Thread daemon(Runnable work) {
+        Thread thread = new Thread(work, "folder");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    /** The sight, after waiting for it as long as allowed. */
+    public java.util.Optional<Sight> now(Duration patience) {
+        CompletableFuture<Sight> wanted;
+        synchronized (this) {
+            wanted = sight;
+        }
+        try {
+            return java.util.Optional.of(wanted.get(patience.toMillis(), TimeUnit.MILLISECONDS));
+        } catch (TimeoutException e) {
+            return java.util.Optional.empty();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return java.util.Optional.empty();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("the machine could not be assessed", e.getCause());
+        }
+    }
+
+    /** Looks at the folder at once, for those who have just written to it. */
+    public void look() {
+        synchronized (this) {
+            String now = fingerprint();
+            if (now.equals(seen)) {
+                return;
+            }
+            seen = now;
+            work.cancel(true);
+            sight = begin();
+        }
+        tell();
+    }
+
+    /** Gives up the reading and computing under way. */
+    public void stop() {
+        CompletableFuture<Sight> running;
+        synchronized (this) {
+            running = sight;
+            work.cancel(true);
+        }
+        running.complete(new Sight.Stopped("It was stopped. A change of the files starts it again."));
+        tell();
+    }
+
+    private CompletableFuture<Sight> begin() {
+        CompletableFuture<Sight> future = new CompletableFuture<>();
+        work = reader.submit(() -> {
+            try {
+                future.complete(read.apply(folder));
+            } catch (RuntimeException | StackOverflowError e) {
+                future.completeExceptionally(e);
+            } catch (OutOfMemoryError e) {
+                future.complete(new Sight.Stopped("The files need more memory than there is. Declare every: 10 for the"
+                        + " longest recordings, or give more with SERVOWRIGHT_JAVA_OPTIONS=-Xmx2g."));
+            }
+            tell();
+        });
+        long s = Limits.ASSESSMENT.toSeconds();
+        String why = "It took longer than " + s + " s and was given up. A change of the files starts it again.";
+        return future.completeOnTimeout(new Sight.Stopped(why), s, TimeUnit.SECONDS);
+    }
+
+    /** Calls {@code listener} after every change; false when too many listen already. */
+    boolean listen(Runnable listener) {
+        return listeners.size() < Limits.LISTENERS && listeners.add(listener);
+    }
+
+    void forget(Runnable listener) {
+        listeners.remove(listener);
+    }
+
+    private void tell() {
+        for (Runnable listener : listeners) {
+            clock.execute(listener);
+        }
+    }
+
+    /** Names, sizes and times of the text files and recordings. */
+    private String fingerprint() {
+        StringBuilder all = new StringBuilder();
+        try (Stream<Path> files = Files.walk(folder, 3)) {
+            files.limit(5_000).sorted().forEach(p -> {
+                String name = String.valueOf(p.getFileName());
+                if (name.startsWith(".")) {
+                    return;
+                }
+                try {
+                    BasicFileAttributes a = Files.readAttributes(p, BasicFileAttributes.class);
+                    if (a.isRegularFile()) {
+                        all.append(p)
+                                .append(a.size())
+                                .append(a.lastModifiedTime())
+                                .append(a.fileKey());
+                    }
+                } catch (IOException e) {
+                    all.append(p).append('?');
+                }
+            });
+        } catch (IOException | java.io.UncheckedIOException e) {
+            return "unreadable";
+        }
+        return all.toString();
+    }
+
+    @Override
+    public void close() {
+        looking.cancel(false);
+        clock.shutdownNow();
+        reader.shutdownNow();
+    }
+}

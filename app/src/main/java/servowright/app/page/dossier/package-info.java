@@ -1,0 +1,5 @@
+/** The written record, on the page. */
+@NullMarked
+package servowright.app.page.dossier;
+
+import org.jspecify.annotations.NullMarked;
