@@ -25,10 +25,7 @@ final class Presenter {
                 findings,
                 axes(machine),
                 MachineParts.of(machine),
-                machine.axes().values().stream()
-                        .map(axis -> MountView.of(machine, axis))
-                        .flatMap(Optional::stream)
-                        .toList(),
+                mounts(machine),
                 machine.axes().values().stream()
                         .map(DrillView::of)
                         .flatMap(Optional::stream)
@@ -53,6 +50,13 @@ final class Presenter {
                         .map(e -> new View.FileView(e.getKey(), e.getValue()))
                         .toList(),
                 assessment.version());
+    }
+
+    private static List<MountView> mounts(Machine machine) {
+        return machine.axes().values().stream()
+                .map(axis -> MountView.of(machine, axis))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private static List<AxisView> axes(Machine machine) {
