@@ -14,7 +14,8 @@ record MachineReader(String version) implements MachineSource {
         if (read instanceof MachineFolder.Loaded loaded) {
             AssessSettings settings = AssessSettings.whole(version, loaded.sha256());
             return new Read.Assessed(
-                    Assess.assess(loaded.machine(), loaded.tests(), loaded.recordings(), settings), loaded.notes());
+                    Assess.assess(loaded.machine(), loaded.tests(), loaded.recordings(), loaded.captures(), settings),
+                    loaded.notes());
         }
         return new Read.Refused(((MachineFolder.Refused) read).problems());
     }

@@ -39,13 +39,14 @@ public final class Program {
                         new ExplainVerb(source),
                         new DossierVerb(source, dossier),
                         new PageVerb(page),
+                        new BusVerb(version),
                         new SheetVerb(version),
                         new CasesVerb()));
     }
 
     /** The verbs that need no machine. */
     public static Program calculating(String version) {
-        return new Program(version, List.of(new SheetVerb(version), new CasesVerb()));
+        return new Program(version, List.of(new BusVerb(version), new SheetVerb(version), new CasesVerb()));
     }
 
     /** Does what was typed. */

@@ -35,6 +35,7 @@ public final class Dossier {
         MotorPart.write(view.motors(), page);
         TestPart.write(view.tests(), page);
         CorrectionPart.write(view.corrections(), page);
+        CapturePart.write(view.captures(), page);
         MountPart.write(view.mounts(), view.drills(), page);
         MachinePart.write(view.parts(), page);
         RecordPart.write(view, page);
@@ -94,6 +95,9 @@ public final class Dossier {
         }
         entry("motors", "Motors");
         entry("tests", "Bench tests");
+        if (!view.captures().isEmpty()) {
+            entry("captures", "Captures of the bus");
+        }
         entry("machine", "Machine as declared");
         entry("record", "Record");
         page.close().close().line();

@@ -9,6 +9,7 @@ import java.util.Optional;
 import servowright.app.input.form.Value;
 import servowright.app.input.form.Value.Part;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.BusCapture;
 import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestFigure;
@@ -49,6 +50,15 @@ final class BenchBinder {
     /** The key under which a test of that kind names what it looks at. */
     static String subject(TestKind kind) {
         return kind.ofAxis() ? "axis" : "motor";
+    }
+
+    /** Captures of the bus. */
+    static List<BusCapture> captures(Part file) {
+        return file.series("captures").stream()
+                .flatMap(part -> part.words("recording").stream()
+                        .map(r -> new BusCapture(
+                                part.place(), r, part.words("interface"), BusBinder.signals(part.part("signals")))))
+                .toList();
     }
 
     private static BenchTest test(Part part, TestKind kind, Map<String, Part> axes, String id) {

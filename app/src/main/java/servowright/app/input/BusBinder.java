@@ -1,6 +1,8 @@
 package servowright.app.input;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import servowright.app.input.form.Value.Part;
@@ -8,9 +10,13 @@ import servowright.engine.machine.Bus;
 import servowright.engine.machine.BusController;
 import servowright.engine.machine.BusFigure;
 import servowright.engine.machine.BusMessage;
+import servowright.engine.machine.BusSignal;
+import servowright.engine.machine.BusSignal.ByteOrder;
+import servowright.engine.machine.BusSignal.Sign;
 import servowright.engine.machine.ControllerFigure;
 import servowright.engine.machine.IdScheme;
 import servowright.engine.machine.MessageFigure;
+import servowright.engine.machine.SignalFigure;
 import servowright.engine.machine.StoppedQueue;
 
 /** Makes the bus from the values that were found good. */
@@ -33,10 +39,34 @@ final class BusBinder {
                 controllers);
     }
 
-    private static BusMessage message(String name, Part p) {
-        OptionalInt id = p.words("id")
+    /** Signals in the data of a capture. */
+    static List<BusSignal> signals(Part part) {
+        List<BusSignal> all = new ArrayList<>();
+        part.parts()
+                .forEach((name, p) -> identifier(p)
+                        .ifPresent(id -> p.words("scale")
+                                .ifPresent(scale -> all.add(new BusSignal(
+                                        name,
+                                        p.place(),
+                                        id,
+                                        p.figures(SignalFigure.class),
+                                        MachineBinder.choice(p, "order", ByteOrder.values(), ByteOrder::words)
+                                                .orElse(ByteOrder.LOW_FIRST),
+                                        MachineBinder.choice(p, "sign", Sign.values(), Sign::words)
+                                                .orElse(Sign.SIGNED),
+                                        scale,
+                                        p.words("offset"),
+                                        p.words("rate_of"))))));
+        return all;
+    }
+
+    private static OptionalInt identifier(Part p) {
+        return p.words("id")
                 .map(text -> OptionalInt.of(Integer.parseInt(text.substring(2), 16)))
                 .orElse(OptionalInt.empty());
-        return new BusMessage(name, p.place(), p.words("from"), id, p.figures(MessageFigure.class));
+    }
+
+    private static BusMessage message(String name, Part p) {
+        return new BusMessage(name, p.place(), p.words("from"), identifier(p), p.figures(MessageFigure.class));
     }
 }

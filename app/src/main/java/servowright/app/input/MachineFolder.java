@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import servowright.app.input.BenchBinder.Written;
 import servowright.app.input.form.Check;
 import servowright.app.input.form.Forms;
 import servowright.app.input.form.Shape;
@@ -19,6 +18,7 @@ import servowright.app.input.tree.Node.Group;
 import servowright.app.input.tree.Problems;
 import servowright.app.input.tree.SourceText;
 import servowright.app.input.tree.TreeReader;
+import servowright.engine.bench.CapturedBus;
 import servowright.engine.known.Place;
 import servowright.engine.known.Problem;
 import servowright.engine.machine.BenchTest;
@@ -37,6 +37,7 @@ public sealed interface MachineFolder {
      * A machine without a mistake.
      *
      * @param recordings by the name that the tests call them
+     * @param captures   of the bus, in the order of the file
      * @param sha256     of every file that was read, by its path within the folder
      * @param notes      what should be known about the reading; whole sentences
      */
@@ -44,11 +45,13 @@ public sealed interface MachineFolder {
             Machine machine,
             List<BenchTest> tests,
             Map<String, Recording> recordings,
+            List<CapturedBus> captures,
             Map<String, String> sha256,
             List<String> notes)
             implements MachineFolder {
         public Loaded {
             tests = List.copyOf(tests);
+            captures = List.copyOf(captures);
             recordings = Collections.unmodifiableMap(new LinkedHashMap<>(recordings));
             sha256 = Collections.unmodifiableMap(new LinkedHashMap<>(sha256));
             notes = List.copyOf(notes);
@@ -101,14 +104,26 @@ public sealed interface MachineFolder {
             machineTree.ifPresent(t -> names.putAll(names(t, form)));
             Optional<Part> machinePart = machineTree.map(t -> new Check(names, problems).part(t, form));
             machinePart.ifPresent(new Contradictions(problems)::machine);
-            Recordings recordings = new Recordings(dir, problems);
-            List<BenchTest> tests = recordings.read(tests(names, machinePart));
+            FolderFiles files = new FolderFiles(dir, problems);
+            Recordings recordings = new Recordings(files, problems);
+            Optional<Part> bench = bench(names);
+            Map<String, Part> axes =
+                    machinePart.map(m -> m.part("axes").parts()).orElse(Map.of());
+            List<BenchTest> tests =
+                    recordings.read(bench.map(b -> BenchBinder.tests(b, axes)).orElse(List.of()));
             if (machinePart.isEmpty() || !problems.isEmpty()) {
                 return new Refused(problems.sorted());
             }
             Machine machine = MachineBinder.machine(machinePart.get(), folderName());
+            Captures captures = new Captures(files, problems);
+            List<CapturedBus> captured =
+                    captures.read(bench.map(BenchBinder::captures).orElse(List.of()), machine.bus());
+            if (!problems.isEmpty()) {
+                return new Refused(problems.sorted());
+            }
             sha256.putAll(recordings.sha256());
-            return new Loaded(machine, tests, recordings.all(), sha256, notes);
+            sha256.putAll(captures.sha256());
+            return new Loaded(machine, tests, recordings.all(), captured, sha256, notes);
         }
 
         private List<Problem> check(SourceText source) {
@@ -128,16 +143,14 @@ public sealed interface MachineFolder {
             return problems.sorted();
         }
 
-        private List<Written> tests(Map<String, Set<String>> names, Optional<Part> machinePart) {
+        private Optional<Part> bench(Map<String, Set<String>> names) {
             if (!Files.exists(dir.resolve(BENCH))) {
                 notes.add("There is no " + BENCH + ": nothing was measured yet.");
-                return List.of();
+                return Optional.empty();
             }
             Optional<Part> part = tree(BENCH).map(t -> new Check(names, problems).part(t, Forms.bench()));
             part.ifPresent(new Contradictions(problems)::bench);
-            Map<String, Part> axes =
-                    machinePart.map(m -> m.part("axes").parts()).orElse(Map.of());
-            return part.map(p -> BenchBinder.tests(p, axes)).orElse(List.of());
+            return part;
         }
 
         private Optional<Group> tree(String file) {

@@ -2,9 +2,7 @@ package servowright.app.input;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +17,6 @@ import servowright.app.input.tree.Problems;
 import servowright.engine.known.Place;
 import servowright.engine.known.Problem;
 import servowright.engine.machine.BenchTest;
-import servowright.engine.quantity.Spelling;
 import servowright.engine.recording.Recording;
 
 /** Reads the recordings that bench tests name: each once, however many tests name it. */
@@ -27,14 +24,14 @@ final class Recordings {
     /** Bytes of text that may be read at once; more is read one file after the other, to stay within a small heap. */
     private static final long AT_ONCE = 50_000_000;
 
-    private final Path dir;
+    private final FolderFiles files;
     private final Problems problems;
     private final Map<Request, Wanted> wanted = new LinkedHashMap<>();
     private final Map<String, Recording> all = new LinkedHashMap<>();
     private final Map<String, String> sha256 = new LinkedHashMap<>();
 
-    Recordings(Path dir, Problems problems) {
-        this.dir = dir.toAbsolutePath().normalize();
+    Recordings(FolderFiles files, Problems problems) {
+        this.files = files;
         this.problems = problems;
     }
 
@@ -52,9 +49,9 @@ final class Recordings {
     List<BenchTest> read(List<Written> tests) {
         List<BenchTest> named = tests.stream().map(this::named).toList();
         boolean small = wanted.values().stream().mapToLong(w -> size(w.path())).sum() < AT_ONCE;
-        Stream<Map.Entry<Request, Wanted>> files =
+        Stream<Map.Entry<Request, Wanted>> each =
                 small ? wanted.entrySet().parallelStream() : wanted.entrySet().stream();
-        List<ReadResult> results = files.map(e -> RecordingReader.read(
+        List<ReadResult> results = each.map(e -> RecordingReader.read(
                         e.getValue().path(), e.getValue().name(), e.getKey().hints()))
                 .toList();
         int i = 0;
@@ -101,7 +98,7 @@ final class Recordings {
                 .at("recording")
                 .map(Value::place)
                 .orElse(written.test().place());
-        return path(file, place).map(path -> {
+        return files.find(file, place).map(path -> {
             wanted.put(request, new Wanted(name, path, written));
             return name;
         });
@@ -129,65 +126,5 @@ final class Recordings {
                         test.line(),
                         test.path() + " / " + p.place().path()));
         return new Problem(p.kind(), key, p.given(), name + ": " + p.statement(), p.allowed(), p.remedy());
-    }
-
-    private Optional<Path> path(String file, Place place) {
-        try {
-            Path path = dir.resolve(file).normalize();
-            if (Path.of(file).isAbsolute() || !path.startsWith(dir)) {
-                return outside(file, place);
-            }
-            if (Files.exists(path) && !Files.isRegularFile(path)) {
-                return unreadable(file, place, " is no file of text", "Name the file that holds the recording.");
-            }
-            if (!Files.exists(path)) {
-                return missing(file, path, place);
-            }
-            return path.toRealPath().startsWith(dir.toRealPath()) ? Optional.of(path) : outside(file, place);
-        } catch (InvalidPathException e) {
-            return missing(file, dir, place);
-        } catch (IOException e) {
-            return unreadable(file, place, " cannot be read", "Check its rights.");
-        }
-    }
-
-    private Optional<Path> unreadable(String file, Place place, String statement, String remedy) {
-        problems.add(Problem.Kind.UNREADABLE, place, file, Problems.quoted(file) + statement, "", remedy);
-        return Optional.empty();
-    }
-
-    private Optional<Path> outside(String file, Place place) {
-        problems.add(
-                Problem.Kind.NOT_ALLOWED_HERE,
-                place,
-                file,
-                Problems.quoted(file) + " lies outside the folder of the machine",
-                "a path below the folder",
-                "Put the recording into the folder, so that the folder holds everything.");
-        return Optional.empty();
-    }
-
-    private Optional<Path> missing(String file, Path path, Place place) {
-        String remedy = file.contains("\\")
-                ? "Write / between folders."
-                : nearest(path).map(n -> "Nearest: " + n + ".").orElse("Check its name and folder.");
-        problems.add(Problem.Kind.MISSING_FILE, place, file, "there is no file " + Problems.quoted(file), "", remedy);
-        return Optional.empty();
-    }
-
-    /** The file in the same folder whose name comes nearest. */
-    private Optional<String> nearest(Path path) {
-        Path folder = path.getParent();
-        if (folder == null || !Files.isDirectory(folder) || !folder.startsWith(dir)) {
-            return Optional.empty();
-        }
-        List<String> names = new ArrayList<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            files.limit(1000).map(p -> String.valueOf(p.getFileName())).forEach(names::add);
-        } catch (IOException e) {
-            return Optional.empty();
-        }
-        return Spelling.nearest(Problems.shortened(String.valueOf(path.getFileName())), names)
-                .map(n -> dir.relativize(folder.resolve(n)).toString().replace('\\', '/'));
     }
 }

@@ -41,6 +41,7 @@ final class Presenter {
                 assessment.identified().tests().parallelStream()
                         .map(TestView::of)
                         .toList(),
+                assessment.captures().stream().map(CaptureView::of).toList(),
                 assumed(assessment.findings()),
                 notes,
                 assessment.cautions().stream()

@@ -19,6 +19,7 @@ import servowright.engine.assessment.Assessment;
  * @param corrections what is to be taken off the readings of angle sensors
  * @param motors   what is known of each motor
  * @param tests    what each bench test gave
+ * @param captures of the bus, held against its plan
  * @param assumed  what was taken without being known
  * @param notes    what should be known about the reading of the files
  * @param cautions hazards that go with this work
@@ -38,6 +39,7 @@ public record View(
         List<CorrectionView> corrections,
         List<MotorView> motors,
         List<TestView> tests,
+        List<CaptureView> captures,
         List<String> assumed,
         List<String> notes,
         List<String> cautions,
@@ -76,6 +78,7 @@ public record View(
         corrections = List.copyOf(corrections);
         motors = List.copyOf(motors);
         tests = List.copyOf(tests);
+        captures = List.copyOf(captures);
         assumed = List.copyOf(assumed);
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);
@@ -107,6 +110,7 @@ public record View(
                 corrections,
                 motors,
                 tests,
+                captures,
                 assumed,
                 notes,
                 cautions,

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import servowright.engine.acceptance.PlanSeen;
+import servowright.engine.bench.CapturedBus;
 import servowright.engine.bench.Identification;
 import servowright.engine.bench.IdentifiedMachine;
+import servowright.engine.findings.Cautions;
 import servowright.engine.findings.Finding;
 import servowright.engine.findings.Rules;
 import servowright.engine.machine.BenchTest;
@@ -24,7 +27,21 @@ public final class Assess {
      */
     public static Assessment assess(
             Machine machine, List<BenchTest> tests, Map<String, Recording> recordings, AssessSettings settings) {
-        return assess(Identification.identify(machine, tests, recordings), settings);
+        return assess(machine, tests, recordings, List.of(), settings);
+    }
+
+    /**
+     * Assesses a machine whose bus was captured as well.
+     *
+     * @param recordings by the name under which the tests refer to them
+     */
+    public static Assessment assess(
+            Machine machine,
+            List<BenchTest> tests,
+            Map<String, Recording> recordings,
+            List<CapturedBus> captures,
+            AssessSettings settings) {
+        return assess(Identification.identify(machine, tests, recordings).with(captures), settings);
     }
 
     /** Assesses a machine of which the bench has already told what it knows. */
@@ -36,7 +53,17 @@ public final class Assess {
                 .flatMap(rule -> rule.examine(predictions).stream())
                 .sorted(Comparator.comparing(Finding::verdict).thenComparingInt(f -> place(order, f.subject())))
                 .toList();
-        return new Assessment(identified.machine(), identified, findings, settings.version(), settings.inputs());
+        List<PlanSeen> seen = identified.captures().stream()
+                .map(c -> PlanSeen.of(predictions.bus(), c))
+                .toList();
+        return new Assessment(
+                identified.machine(),
+                identified,
+                seen,
+                findings,
+                Cautions.of(identified.machine()),
+                settings.version(),
+                settings.inputs());
     }
 
     /** Names of all parts in the order of the machine: axes first, as people think in them. */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import servowright.engine.acceptance.PlanSeen;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.findings.Caution;
 import servowright.engine.findings.Cautions;
@@ -15,6 +16,7 @@ import servowright.engine.machine.Machine;
  *
  * @param machine    as declared
  * @param identified with what the bench knows
+ * @param captures   of the bus, held against its plan
  * @param findings   worst first
  * @param cautions   hazards that go with the machine
  * @param version    of this program
@@ -23,23 +25,25 @@ import servowright.engine.machine.Machine;
 public record Assessment(
         Machine machine,
         IdentifiedMachine identified,
+        List<PlanSeen> captures,
         List<Finding> findings,
         List<Caution> cautions,
         String version,
         Map<String, String> inputs) {
     public Assessment {
+        captures = List.copyOf(captures);
         findings = List.copyOf(findings);
         cautions = List.copyOf(cautions);
         inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
     }
 
-    /** An assessment with the cautions that go with its machine. */
+    /** An assessment with the cautions that go with its machine, whose bus was not captured. */
     public Assessment(
             Machine machine,
             IdentifiedMachine identified,
             List<Finding> findings,
             String version,
             Map<String, String> inputs) {
-        this(machine, identified, findings, Cautions.of(machine), version, inputs);
+        this(machine, identified, List.of(), findings, Cautions.of(machine), version, inputs);
     }
 }

@@ -2,6 +2,7 @@ package servowright.engine.bus;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Guaranteed worst-case response time of a message on a priority-driven, non-preemptive bus, all instances of the busy period
@@ -58,8 +59,11 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
      */
     public static List<ResponseTime> of(List<Message> byPriority, long bitNs, FaultModel faults, long foreignNs) {
         List<ResponseTime> all = new ArrayList<>();
+        Analysis above = null;
         for (int m = 0; m < byPriority.size(); m++) {
-            all.add(new Analysis(byPriority, m, bitNs, faults, foreignNs).run());
+            Analysis own = new Analysis(byPriority, m, bitNs, faults, foreignNs);
+            all.add(own.after(above).run());
+            above = own;
         }
         return List.copyOf(all);
     }
@@ -84,6 +88,9 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
         private final FaultModel faults;
         private final long blockingNs;
         private final long longestNs;
+        private long leastBusyNs;
+        private long leastWaitNs;
+        private long waitNs;
 
         Analysis(List<Message> byPriority, int m, long bitNs, FaultModel faults, long foreignNs) {
             this.higher = byPriority.subList(0, m).toArray(Message[]::new);
@@ -99,17 +106,31 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
                     .orElse(0);
         }
 
+        /**
+         * Starts from what the message above came to, where that cannot be too much: with the same blocking and no shorter frame all
+         * sums are at least as large as they were there.
+         */
+        Analysis after(@Nullable Analysis above) {
+            if (above != null && above.blockingNs == blockingNs && above.own.sendNs() <= own.sendNs()) {
+                leastBusyNs = above.leastBusyNs;
+                leastWaitNs = above.leastWaitNs;
+            }
+            return this;
+        }
+
         ResponseTime run() {
             long limit = limit();
             long busy = limit < 0 ? -1 : busyPeriod(limit);
             if (busy < 0) {
                 return new ResponseTime(own, Schedule.NO_BOUND, Long.MAX_VALUE, List.of(), Long.MAX_VALUE);
             }
+            leastBusyNs = busy;
             long count = WholeNumbers.ceilDivide(busy + own.jitterNs(), own.periodNs());
             List<Long> instances = new ArrayList<>();
             long worst = 0;
             for (long q = 0; q < count; q++) {
                 long w = queueing(q, busy);
+                leastWaitNs = q == 0 ? w : leastWaitNs;
                 long response = own.jitterNs() + w - q * own.periodNs() + own.sendNs();
                 instances.add(response);
                 worst = Math.max(worst, response);
@@ -128,7 +149,7 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
         }
 
         private long busyPeriod(long limit) {
-            long t = own.sendNs();
+            long t = Math.max(own.sendNs(), leastBusyNs);
             while (true) {
                 long next = faults.lostNs(t, longestNs)
                         + blockingNs
@@ -148,13 +169,14 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
 
         private long queueing(long q, long busy) {
             long fixed = blockingNs + q * own.sendNs();
-            long w = fixed;
+            long w = Math.max(fixed, q == 0 ? leastWaitNs : waitNs + own.sendNs());
             while (true) {
                 long next = faults.lostNs(w + own.sendNs(), longestNs) + fixed;
                 for (Message k : higher) {
                     next += WholeNumbers.ceilDivide(w + k.jitterNs() + bitNs, k.periodNs()) * k.sendNs();
                 }
                 if (next == w) {
+                    waitNs = w;
                     return w;
                 }
                 if (next > 2 * busy + own.periodNs() * MOST_INSTANCES) {

@@ -1,6 +1,7 @@
 package servowright.engine.capture;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a capture showed of one bus.
@@ -35,6 +36,16 @@ public record BusTraffic(
         loads = List.copyOf(loads);
         identifiers = List.copyOf(identifiers);
         nodes = List.copyOf(nodes);
+    }
+
+    /** What an identifier is for, where its node shows that it keeps to CiA 301. */
+    public Optional<Service> service(IdTraffic id) {
+        Service service = id.extended() ? Service.OTHER : Service.of(id.identifier());
+        int number = Service.node(id.identifier());
+        boolean known = number == 0
+                ? !nodes.isEmpty()
+                : nodes.stream().anyMatch(n -> n.number() == number && n.lastState() >= 0);
+        return known && service != Service.OTHER ? Optional.of(service) : Optional.empty();
     }
 
     /** Mean load over the time that passed; NaN where none did. */

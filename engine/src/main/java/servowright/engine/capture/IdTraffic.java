@@ -1,5 +1,7 @@
 package servowright.engine.capture;
 
+import java.util.Locale;
+
 /**
  * The frames of one identifier on one bus.
  *
@@ -15,6 +17,7 @@ package servowright.engine.capture;
  * @param firstNs first stamp
  * @param lastNs last stamp
  * @param period how regularly they came
+ * @param histogram how the times between them spread
  */
 public record IdTraffic(
         int bus,
@@ -28,7 +31,13 @@ public record IdTraffic(
         long heldNs,
         long firstNs,
         long lastNs,
-        Period period) {
+        Period period,
+        Histogram histogram) {
+
+    /** The identifier as it is written, {@code 0x181} or {@code 0x18EBFF00}. */
+    public String label() {
+        return String.format(Locale.ROOT, extended ? "0x%08X" : "0x%03X", identifier);
+    }
 
     /** Gathers the frames of one identifier. */
     static final class Gathering {
@@ -90,7 +99,8 @@ public record IdTraffic(
                     heldNs,
                     firstNs,
                     lastNs,
-                    intervals.period());
+                    intervals.period(),
+                    intervals.histogram());
         }
     }
 }

@@ -1,5 +1,7 @@
 package servowright.engine.capture;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,6 +11,14 @@ import org.jspecify.annotations.Nullable;
 final class Intervals {
     private static final int PER_OCTAVE = 16;
     private static final int OCTAVES = 48;
+    /** Intervals before a gap can be told from a slow start. */
+    private static final int ENOUGH = 5;
+
+    /** A gap is longer than this many mean intervals. */
+    private static final double LONG = 4;
+
+    /** Frames let go in a row are closer than this share of the mean interval. */
+    private static final double SHORT = 0.25;
 
     private int @Nullable [] bins;
     private long count;
@@ -20,8 +30,14 @@ final class Intervals {
     private double pairMean;
     private double pairSquares;
     private long lastNs = -1;
+    private double steadyNs;
+    private long gapNs;
+    private long runFromNs;
+    private long run;
+    private Release release = Release.NONE;
 
     void add(long ns, long atNs) {
+        release(ns, atNs);
         int[] b = bins;
         if (b == null) {
             b = new int[OCTAVES * PER_OCTAVE];
@@ -46,6 +62,35 @@ final class Intervals {
             pairSquares += pairOff * (pair - pairMean);
         }
         lastNs = ns;
+    }
+
+    /** After a gap of many periods: how many frames follow each other much faster than they used to. */
+    private void release(long ns, long atNs) {
+        if (gapNs > 0) {
+            if (ns < SHORT * steadyNs) {
+                run++;
+                if (run > release.frames()) {
+                    release = new Release(gapNs, run, runFromNs, atNs - runFromNs);
+                }
+                return;
+            }
+            gapNs = 0;
+        }
+        if (count >= ENOUGH && ns > LONG * mean) {
+            steadyNs = mean;
+            gapNs = ns;
+            runFromNs = atNs;
+            run = 1;
+        }
+    }
+
+    /** How the intervals spread: middle of each bin that holds any, and how many. */
+    Histogram histogram() {
+        int[] b = bins == null ? new int[0] : bins;
+        int[] used = IntStream.range(0, b.length).filter(k -> b[k] > 0).toArray();
+        return new Histogram(
+                Arrays.stream(used).mapToDouble(Intervals::middle).toArray(),
+                Arrays.stream(used).mapToLong(k -> b[k]).toArray());
     }
 
     private static int bin(long ns) {
@@ -100,6 +145,7 @@ final class Intervals {
                 count > 2 ? Math.sqrt(pairSquares / (count - 2)) : 0,
                 gaps,
                 missing,
-                bursts);
+                bursts,
+                release);
     }
 }

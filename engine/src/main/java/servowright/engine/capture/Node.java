@@ -15,6 +15,7 @@ import java.util.Map;
  * @param alternations how often the state went to and fro from one heartbeat to the next: two nodes with one number do that
  * @param emergencies emergency codes and how often each was sent; 0 means that errors are gone
  * @param aborts abort codes of service data and how often
+ * @param turns states of its axis, the first of them in order of time; empty where it does not show that it keeps to CiA 402
  */
 public record Node(
         int bus,
@@ -25,8 +26,18 @@ public record Node(
         int restarts,
         int alternations,
         Map<Integer, Long> emergencies,
-        Map<Long, Long> aborts) {
+        Map<Long, Long> aborts,
+        List<Turn> turns) {
+    /**
+     * A new state of the axis.
+     *
+     * @param atNs    stamp of the first statusword with it
+     * @param command the last controlword before
+     */
+    public record Turn(long atNs, AxisState state, AxisCommand command) {}
+
     public Node {
+        turns = List.copyOf(turns);
         bootUpsNs = List.copyOf(bootUpsNs);
         emergencies = Map.copyOf(emergencies);
         aborts = Map.copyOf(aborts);

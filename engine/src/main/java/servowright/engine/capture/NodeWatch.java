@@ -34,6 +34,7 @@ final class NodeWatch {
         private final List<Long> bootUpsNs = new ArrayList<>();
         private final Map<Integer, Long> emergencies = new TreeMap<>();
         private final Map<Long, Long> aborts = new TreeMap<>();
+        private final AxisWatch axis = new AxisWatch();
     }
 
     private One node(int number) {
@@ -52,7 +53,19 @@ final class NodeWatch {
         switch (id >>> 7) {
             case 0 -> command(frame, id);
             case 1 -> emergency(frame, node);
-            case 3, 5, 7, 9 -> heard(node);
+            case 3 -> {
+                if (node > 0) {
+                    node(node).axis.status(frame);
+                    heard(node);
+                }
+            }
+            case 4 -> {
+                One one = nodes[node];
+                if (one != null) {
+                    one.axis.command(frame);
+                }
+            }
+            case 5, 7, 9 -> heard(node);
             case 11, 12 -> service(frame, node);
             case 14 -> errorControl(frame, node);
             default -> {}
@@ -133,7 +146,8 @@ final class NodeWatch {
                         one.restarts,
                         one.alternations,
                         one.emergencies,
-                        one.aborts));
+                        one.aborts,
+                        one.axis.turns()));
             }
         }
         return all;

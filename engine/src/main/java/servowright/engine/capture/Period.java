@@ -14,6 +14,7 @@ package servowright.engine.capture;
  * @param gaps intervals above 1.6 medians
  * @param missing frames that would fill the gaps
  * @param bursts intervals below 0.4 medians
+ * @param release the longest run of frames that were let go at once after a gap
  */
 public record Period(
         long count,
@@ -26,11 +27,17 @@ public record Period(
         double pairSpreadNs,
         long gaps,
         long missing,
-        long bursts) {
+        long bursts,
+        Release release) {
     /** No interval was seen. */
-    static final Period NONE = new Period(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    public static final Period NONE = new Period(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, Release.NONE);
 
     private static final long ENOUGH = 20;
+
+    /** Time between two frames when those that are missing are counted as sent, ns; 0 without an interval. */
+    public double filledNs() {
+        return count == 0 ? 0 : meanNs * count / (count + missing);
+    }
 
     /** Whether the frames keep a period at all: nine of ten intervals lie near the median. */
     public boolean regular() {

@@ -59,7 +59,18 @@ public final class Rules {
             new BusGroundRule(),
             new BusWatchdogRule(),
             new BusStopReleaseRule(),
-            new BusReturnRule());
+            new BusReturnRule(),
+            new BusStampsRule(),
+            new BusMissingRule(),
+            new BusPeriodRule(),
+            new BusArrivalRule(),
+            new BusUnplannedRule(),
+            new BusLoadSeenRule(),
+            new BusScaleRule(),
+            BusRemarkRule.twoSenders(),
+            BusRemarkRule.errors(),
+            BusRemarkRule.restarts(),
+            BusRemarkRule.releases());
 
     private Rules() {}
 

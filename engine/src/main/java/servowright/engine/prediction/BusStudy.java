@@ -89,7 +89,7 @@ public final class BusStudy {
             long shortest = leastNs(id, w.bytes());
             least += (double) shortest / w.periodNs();
             planned.add(new PlannedMessage(
-                    w.name(), w.from(), id, w.bytes(), w.given().isPresent(), shortest, found.get(i)));
+                    w.name(), w.from(), id, w.bytes(), w.given().isPresent(), w.steady(), shortest, found.get(i)));
         }
         double load = ResponseTime.utilisation(
                 found.stream().map(ResponseTime::message).toList());

@@ -19,6 +19,8 @@ import servowright.engine.machine.MessageFigure;
 final class BusTraffic {
     static final String HOST = "host";
     static final String SYNC = "sync";
+    private static final String REQUEST = "service request";
+    private static final String ANSWER = "service answer";
 
     /**
      * A message that is wanted, before it has its place.
@@ -36,7 +38,12 @@ final class BusTraffic {
             long periodNs,
             long deadlineNs,
             long jitterNs,
-            boolean onSync) {}
+            boolean onSync) {
+        /** Requests of the host and their answers come when somebody asks; everything else at its period. */
+        boolean steady() {
+            return !name.equals(REQUEST) && !name.equals(ANSWER);
+        }
+    }
 
     private static final int USUAL_BYTES = 8;
 
@@ -71,8 +78,8 @@ final class BusTraffic {
         period(BusFigure.SYNC).ifPresent(p -> add(SYNC, HOST, PredefinedConnections.SYNC.identifier(1), 0, p));
         period(BusFigure.SERVICE_PERIOD).ifPresent(p -> {
             int bytes = bytes(BusFigure.SERVICE_BYTES);
-            add("service request", HOST, PredefinedConnections.SERVICE_REQUEST.identifier(1), bytes, p);
-            add("service answer", "any axis", PredefinedConnections.SERVICE_ANSWER.identifier(1), bytes, p);
+            add(REQUEST, HOST, PredefinedConnections.SERVICE_REQUEST.identifier(1), bytes, p);
+            add(ANSWER, "any axis", PredefinedConnections.SERVICE_ANSWER.identifier(1), bytes, p);
         });
     }
 

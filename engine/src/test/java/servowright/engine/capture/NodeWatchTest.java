@@ -5,6 +5,7 @@ import static servowright.engine.capture.Frames.MS;
 import static servowright.engine.capture.Frames.data;
 import static servowright.engine.capture.Frames.seen;
 
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,5 +82,70 @@ class NodeWatchTest {
         traffic.frame(data(2 * MS, 0x585, 0x80, 0x41, 0x60, 0, 0, 0, 2, 6));
         assertThat(node().emergencies()).containsEntry(0x4310, 1L).containsEntry(0, 1L);
         assertThat(node().aborts()).containsEntry(0x0602_0000L, 1L);
+    }
+
+    /** Masks of the state machine [seen in three public manuals]. */
+    @ParameterizedTest
+    @CsvSource({
+        "0x0000, NOT_READY",
+        "0x0250, SWITCH_ON_DISABLED",
+        "0x0231, READY",
+        "0x0233, SWITCHED_ON",
+        "0x1237, ENABLED",
+        "0x0217, QUICK_STOP",
+        "0x021F, FAULT_REACTION",
+        "0x0218, FAULT",
+        "0x0001, UNDEFINED"
+    })
+    void knows_the_state_of_an_axis_from_its_statusword(String word, AxisState state) {
+        assertThat(AxisState.of(Integer.decode(word))).isEqualTo(state);
+    }
+
+    /** 12 of the 64 patterns, 12288 of the 65536 words [recomputed from the masks]. */
+    @Test
+    void takes_most_words_for_no_state() {
+        long states = IntStream.range(0, 65536)
+                .filter(w -> AxisState.of(w) != AxisState.UNDEFINED)
+                .count();
+        assertThat(states).isEqualTo(12288);
+    }
+
+    /** Commands of the device control [from memory]. */
+    @ParameterizedTest
+    @CsvSource({
+        "0x06, SHUT_DOWN",
+        "0x07, SWITCH_ON",
+        "0x0F, ENABLE",
+        "0x1F, ENABLE",
+        "0x00, DISABLE_VOLTAGE",
+        "0x02, QUICK_STOP",
+        "0x0B, QUICK_STOP",
+        "0x80, CLEAR_FAULT"
+    })
+    void knows_what_a_controlword_asks(String word, AxisCommand command) {
+        assertThat(AxisCommand.of(Integer.decode(word))).isEqualTo(command);
+    }
+
+    @Test
+    void follows_an_axis_into_its_fault() {
+        traffic.frame(data(0, 0x705, 5));
+        for (long k = 1; k < 30; k++) {
+            traffic.frame(data(k * 10 * MS, 0x205, k < 5 ? 6 : 15, 0));
+            traffic.frame(data(k * 10 * MS + MS, 0x185, k < 10 ? 0x31 : k < 20 ? 0x37 : 0x18, 2));
+        }
+        assertThat(node().turns())
+                .extracting(Node.Turn::state)
+                .containsExactly(AxisState.READY, AxisState.ENABLED, AxisState.FAULT);
+        assertThat(node().turns().get(2).command()).isEqualTo(AxisCommand.ENABLE);
+        assertThat(Remarks.of(seen(traffic))).anyMatch(r -> r.words().template().contains("goes to fault"));
+    }
+
+    @Test
+    void takes_process_data_that_are_no_statuswords_for_what_they_are() {
+        traffic.frame(data(0, 0x705, 5));
+        for (int k = 0; k < 30; k++) {
+            traffic.frame(data(10 * MS * k, 0x185, k, 0));
+        }
+        assertThat(node().turns()).isEmpty();
     }
 }

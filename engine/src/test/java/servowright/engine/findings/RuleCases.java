@@ -46,6 +46,7 @@ final class RuleCases {
         mount(cases);
         bus(cases);
         cases.putAll(SensorCases.firing());
+        captured(cases);
         return cases;
     }
 
@@ -143,6 +144,20 @@ final class RuleCases {
         cases.put("bus-watchdog", () -> sound().bus(BusFigure.WATCHDOG, "2 ms"));
         cases.put("bus-stop-release", () -> sound().queue(StoppedQueue.KEPT));
         cases.put("bus-off-return", () -> sound().bus(BusFigure.RESTART, "5 ms"));
+    }
+
+    private static void captured(Map<String, Supplier<Invented>> cases) {
+        cases.put("bus-stamps", () -> sound().capture(c -> c.batched(4_000_000)));
+        cases.put("bus-message-missing", () -> sound().capture(c -> c.off(Invented.ARM, 800, 10_000)));
+        cases.put("bus-message-period", () -> sound().capture(c -> c.stretched("arm feedback", 1.1)));
+        cases.put("bus-arrival", () -> sound().capture(c -> c.jittering("arm command", 900_000)));
+        cases.put("bus-not-planned", () -> sound().capture(c -> c.further(0x555, 10_000_000)));
+        cases.put("bus-load-seen", () -> sound().capture(c -> c.further(0x555, 150_000)));
+        cases.put("bus-two-senders", () -> sound().capture(c -> c.twin("arm heartbeat", 31_000_000)));
+        cases.put("bus-errors-seen", () -> sound().capture(c -> c.noisy(1e-4)));
+        cases.put("bus-restart-seen", () -> sound().capture(c -> c.booting(1, 1_000_100_000)));
+        cases.put("bus-signal-scale", () -> sound().capture(c -> c.scaled(9.55)));
+        cases.put("bus-queue-let-go", () -> sound().capture(c -> c.stopped(800, 1000)));
     }
 
     static TestResult resistance(double spread) {

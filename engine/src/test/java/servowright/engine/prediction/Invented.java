@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import servowright.engine.bench.AngleEvidence;
 import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.Candidate;
@@ -70,6 +71,7 @@ public final class Invented {
     private final List<Contradiction> contradictions = new ArrayList<>();
     private final List<TestResult> tests = new ArrayList<>();
     private final Map<String, IdentifiedAxis> sensed = new LinkedHashMap<>();
+    private final List<UnaryOperator<InventedCapture>> captures = new ArrayList<>();
     private final Map<String, Duty> moreDuties = new LinkedHashMap<>();
     private SensorKind sensorKind = SensorKind.ON_AXIS_MAGNETIC;
     private SupplyKind supplyKind = SupplyKind.BATTERY;
@@ -273,6 +275,12 @@ public final class Invented {
         return new Candidate(value, from, Working.NONE);
     }
 
+    /** A capture of its bus: what the simulation of its plan gives, changed as said. */
+    public Invented capture(UnaryOperator<InventedCapture> change) {
+        captures.add(change);
+        return this;
+    }
+
     public Predictions predictions() {
         return Predictions.of(identified());
     }
@@ -287,7 +295,8 @@ public final class Invented {
             parameters.put(what, new Parameter(what, best, candidates.getOrDefault(what, List.of())));
         }
         IdentifiedMotor spinner = new IdentifiedMotor("spinner", parameters, contradictions);
-        return new IdentifiedMachine(machine(), Map.of("spinner", spinner), sensed, tests);
+        return new IdentifiedMachine(machine(), Map.of("spinner", spinner), sensed, tests)
+                .with(InventedCapture.all(machine(), captures));
     }
 
     public Machine machine() {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import servowright.engine.capture.CaptureSummary;
 import servowright.engine.capture.Frame;
 import servowright.engine.capture.FrameSink;
 import servowright.engine.known.Place;

@@ -1,6 +1,7 @@
 package servowright.app.input.capture;
 
 import java.util.List;
+import servowright.engine.capture.CaptureSummary;
 import servowright.engine.known.Problem;
 
 /** A capture that was read to its end, or what stands in the way. */

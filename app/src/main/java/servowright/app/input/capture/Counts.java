@@ -3,6 +3,7 @@ package servowright.app.input.capture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import servowright.engine.capture.CaptureSummary;
 
 /** What was counted and noticed while a capture was read. */
 final class Counts {

@@ -63,7 +63,12 @@ public final class Forms {
     /** What may stand in bench.yaml. */
     public static Shape.Group bench() {
         Shape.Listed tests = new Shape.Listed("test", test());
-        return group(List.of(Field.group("tests", "what was measured", tests)));
+        return group(List.of(
+                Field.group("tests", "what was measured", tests),
+                Field.group(
+                        "captures",
+                        "captures of the bus, held against its plan",
+                        new Shape.Listed("capture", BusForm.capture()))));
     }
 
     /** Fuse and capacitance stand beside the source; everything else belongs to the source itself. */

@@ -27,6 +27,9 @@ class BrokenCapturesTest {
                     + "0000012302000000112233440000000030000000"),
             hex("1F8B08000000000000FF63606460626650666161650100"));
 
+    /** Files per form; more of them by {@code -Dservowright.broken=100000}, as CONTRIBUTING says. */
+    private static final int RUNS = Integer.getInteger("servowright.broken", 400);
+
     @TempDir
     Path folder;
 
@@ -43,7 +46,7 @@ class BrokenCapturesTest {
     void ends_with_a_result_whatever_is_broken(int form) throws IOException {
         long seed = 20_260L + form;
         Random random = new Random(seed);
-        for (int run = 0; run < 400; run++) {
+        for (int run = 0; run < RUNS; run++) {
             byte[] bytes = broken(WHOLE.get(form), random);
             Path file = Files.write(folder.resolve("broken"), bytes);
             CaptureResult result = CaptureReader.read(

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import servowright.app.FieldData;
+import servowright.engine.capture.CaptureSummary;
 
 /** Real captures in every form that was found. */
 class CaptureFieldTest {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import servowright.engine.capture.CaptureSummary;
 
 /** What a console shows of a frame, with each option that changes the line. */
 class ConsoleLinesTest {

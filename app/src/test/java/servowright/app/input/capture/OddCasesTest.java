@@ -13,6 +13,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import servowright.engine.capture.CaptureSummary;
 
 /** Every odd line that the log form allows, against a table of what each means. */
 class OddCasesTest {

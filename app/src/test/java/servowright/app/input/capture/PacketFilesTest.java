@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import servowright.engine.capture.CaptureSummary;
 
 /** Packet files as written down byte by byte from the descriptions of their formats. */
 class PacketFilesTest {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import servowright.engine.capture.CaptureSummary;
 import servowright.engine.capture.Frame;
 import servowright.engine.capture.FrameSink;
 

@@ -1,5 +1,6 @@
 package servowright.engine.bus.traffic;
 
+import java.util.Arrays;
 import java.util.random.RandomGenerator;
 import servowright.engine.bus.FdBits;
 import servowright.engine.bus.FdFrame;
@@ -7,6 +8,8 @@ import servowright.engine.bus.StuffedLength;
 
 /** Makes the frames of one stream: what they carry, and how long that takes on the wire. */
 final class FrameMaker {
+    private static final byte OPERATIONAL = 5;
+
     private final Stream stream;
     private final long bitNs;
     private final long dataBitNs;
@@ -36,6 +39,7 @@ final class FrameMaker {
                 return longestNs;
             }
             case RANDOM -> random.nextBytes(payload);
+            case OPERATIONAL -> Arrays.fill(payload, OPERATIONAL);
             case COUNT -> {
                 long c = count++;
                 for (int i = 0; i < payload.length && i < Integer.BYTES; i++) {

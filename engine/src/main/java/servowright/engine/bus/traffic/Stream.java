@@ -26,6 +26,8 @@ public record Stream(
         RANDOM,
         /** A count in the first bytes, low byte first; the others zero. */
         COUNT,
+        /** The state of a node that is operational, CiA 301. */
+        OPERATIONAL,
         /** Whatever has the most stuff bits: the bound of the analysis is taken for the length. */
         LONGEST
     }

@@ -1,4 +1,4 @@
-package servowright.app.input.capture;
+package servowright.engine.capture;
 
 import java.util.List;
 
@@ -26,5 +26,11 @@ public record CaptureSummary(
     public CaptureSummary {
         buses = List.copyOf(buses);
         notes = List.copyOf(notes);
+    }
+
+    /** Name of a bus of the capture. */
+    public String name(BusTraffic bus) {
+        String name = bus.bus() < buses.size() ? buses.get(bus.bus()) : "";
+        return name.isEmpty() ? "bus " + (bus.bus() + 1) : name;
     }
 }
