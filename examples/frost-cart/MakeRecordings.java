@@ -38,6 +38,13 @@ final class MakeRecordings {
     static final double SHUNT_OHM = 0.1;
     static final double LEAD_OHM = 0.006;
 
+    /** Hub rotor and its drag: J dω/dt = Kt i − Tc sgn ω − b ω, with Kt = 3/2 · 10 · 13.10 mWb. */
+    static final double HUB_INERTIA = 9.62e-4;
+
+    static final double HUB_DRY_DRAG = 0.012;
+    static final double HUB_VISCOUS_DRAG = 1.5e-4;
+    static final double ADDED_INERTIA = 2.0e-3;
+
     /** Gains of the two oscilloscope channels used: within the ± 2 % that bench.yaml states. */
     static final double GAIN_ONE = 1.006;
 
@@ -74,6 +81,9 @@ final class MakeRecordings {
         make.pan();
         make.wheelTurn();
         make.wheelDrag();
+        make.hubCoastDown("hub-coast-1.csv", 0);
+        make.hubCoastDown("hub-coast-2.csv", ADDED_INERTIA);
+        make.hubAcceleration();
     }
 
     /** Time in seconds, unit in the name; 2.04 V per step would be too coarse, so 8 bits over ± 12.8 V. */
@@ -200,6 +210,44 @@ final class MakeRecordings {
 
     private double magnitude(double shaft) {
         return WHEEL_FIELD_MILLITESLA * (1 + 0.004 * Math.cos(2 * Math.toRadians(shaft))) + noise(0.1);
+    }
+
+    /** Speed as the drive logs it, in steps of 0.1 rpm: thrown off at 560 rpm, left to itself after half a second. */
+    private void hubCoastDown(String name, double added) throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),speed (rpm)\n");
+        double inertia = HUB_INERTIA + added;
+        double start = 560 * 2 * Math.PI / 60;
+        double end = HUB_DRY_DRAG / HUB_VISCOUS_DRAG;
+        for (int i = 0; i < 1500; i++) {
+            double t = i * 8e-3;
+            double fallen = (start + end) * Math.exp(-HUB_VISCOUS_DRAG * Math.max(0, t - 0.5) / inertia) - end;
+            double rpm = Math.max(0, fallen) * 60 / (2 * Math.PI);
+            double read = rpm == 0 ? 0 : rpm + noise(0.4);
+            text.append(f("%.3f,%.1f%n", t, read));
+        }
+        write(name, text, StandardCharsets.UTF_8);
+    }
+
+    /** The free hub under a current of two sines, as its drive logs it. */
+    private void hubAcceleration() throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),q current (A),speed (rad/s)\n");
+        double perAmp = 1.5 * HUB.polePairs() * HUB.fluxWeber();
+        double speed = 0;
+        for (int i = 0; i < 4000; i++) {
+            double t = i * 2e-3;
+            text.append(f("%.4f,%.3f,%.2f%n", t, 0.99 * amps(t) + noise(0.01), speed + noise(0.1)));
+            for (int part = 0; part < 20; part++) {
+                double torque = perAmp * amps(t + part * 1e-4)
+                        - HUB_DRY_DRAG * Math.signum(speed)
+                        - HUB_VISCOUS_DRAG * speed;
+                speed += torque / HUB_INERTIA * 1e-4;
+            }
+        }
+        write("hub-acceleration.csv", text, StandardCharsets.UTF_8);
+    }
+
+    private static double amps(double seconds) {
+        return 0.9 * Math.sin(2 * Math.PI * 0.5 * seconds) + 0.6 * Math.sin(2 * Math.PI * 1.1 * seconds + 0.4);
     }
 
     /** Mains hum that a long probe lead picks up, and noise. */

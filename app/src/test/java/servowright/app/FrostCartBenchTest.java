@@ -85,7 +85,7 @@ class FrostCartBenchTest {
 
     @Test
     void every_test_gives_what_it_was_made_for() {
-        assertThat(cart.tests()).hasSize(11);
+        assertThat(cart.tests()).hasSize(18);
         cart.tests()
                 .forEach(t -> t.values()
                         .forEach((what, value) -> assertThat(value.found())
@@ -112,6 +112,27 @@ class FrostCartBenchTest {
         Known inductance = best("hub", MotorParameter.PHASE_INDUCTANCE);
         assertThat(inductance.si()).isCloseTo(truth("HUB_LOOP_HENRY") / 2, within(inductance.expandedUncertainty()));
         assertThat(inductance.relativeUncertainty()).isLessThan(0.03);
+    }
+
+    @Test
+    void holds_the_true_inertia_and_drag_of_the_hub() {
+        holds(MotorParameter.ROTOR_INERTIA, truth("HUB_INERTIA"), 0.01);
+        holds(MotorParameter.DRY_DRAG, truth("HUB_DRY_DRAG"), 0.01);
+        holds(MotorParameter.VISCOUS_DRAG, truth("HUB_VISCOUS_DRAG"), 0.01);
+        // Settled at 8 A: 35.84 K on 17.48 W, from which the readings were made.
+        holds(MotorParameter.THERMAL_RESISTANCE, 2.05, 0.02);
+        holds(MotorParameter.D_INDUCTANCE, truth("HUB_LOOP_HENRY") / 2, 0.05);
+    }
+
+    private void holds(MotorParameter what, double truth, double relative) {
+        Known best = best("hub", what);
+        assertThat(best.si()).as(what.words()).isCloseTo(truth, within(best.expandedUncertainty()));
+        assertThat(best.relativeUncertainty()).as(what.words()).isLessThan(relative);
+    }
+
+    @Test
+    void uses_eight_kinds_of_tests() {
+        assertThat(cart.tests().stream().map(t -> t.test().kind()).distinct()).hasSizeGreaterThanOrEqualTo(8);
     }
 
     @Test

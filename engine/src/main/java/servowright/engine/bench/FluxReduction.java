@@ -13,6 +13,8 @@ import servowright.engine.machine.Motor;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.motor.BackEmf;
 import servowright.engine.motor.MagnetMaterial;
+import servowright.engine.motor.MotorConstants;
+import servowright.engine.quantity.CurrentBasis;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.HookUp;
 import servowright.engine.quantity.Quantity;
@@ -72,6 +74,23 @@ final class FluxReduction {
                 v -> BackEmf.fluxLinkageWeberPeak(v[0], basis, v[1]),
                 Term.of("E", volt, "V"),
                 Term.of("f", hertz, "Hz"));
+    }
+
+    /** One torque constant per q-axis ampere. */
+    Known addTorque(String name, Known newtonMetrePerAmp, Known polePairs) {
+        Known flux = sheet.line(
+                "flux linkage from " + name,
+                "{λT} = {Kt} / (3/2 · {p})",
+                "mWb",
+                Dimension.FLUX_LINKAGE,
+                "air-gap power, T ω = 3/2 e iq",
+                v -> MotorConstants.ofTorqueConstant(v[0], CurrentBasis.Q_AXIS)
+                        .fluxLinkageWeberPeak((int) Math.round(v[1])),
+                Term.of("Kt", newtonMetrePerAmp, "N m/A"),
+                Term.of("p", polePairs));
+        fluxes.add(flux);
+        names.add(name);
+        return flux;
     }
 
     List<Known> fluxes() {

@@ -32,7 +32,11 @@ record Instruments(Map<String, Accuracy> stated) {
         METER_INDUCTANCE("inductance", "hand-held inductance meter", 0.02),
         TIME("time", "time base of a recorder", 50e-6),
         SPEED("speed", "hand-held tachometer", 0.005),
-        FREQUENCY("frequency", "frequency meter", 0.001);
+        FREQUENCY("frequency", "frequency meter", 0.001),
+        TORQUE("torque", "torque sensor", 0.01),
+        FORCE("force", "scale", 0.01),
+        DRIVE_CURRENT("current", "current sensing of a drive", 0.03),
+        DRIVE_VOLTAGE("voltage", "voltage that a drive says it makes", 0.02);
 
         private final String key;
         private final String kind;

@@ -5,15 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Outcome.Missing;
 import servowright.engine.known.Outcome.Need;
 import servowright.engine.known.Phrase;
+import servowright.engine.known.Propagation;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.TestKind;
+import servowright.engine.motor.MotorConstants;
+import servowright.engine.quantity.CurrentBasis;
+import servowright.engine.quantity.Dimension;
 import servowright.engine.recording.Recording;
 
 /** Everything that declarations and tests say about one motor. */
@@ -46,9 +51,25 @@ final class MotorIdentification {
         List<Candidate> declaredPolePairs = PolePairCandidates.of(motor, remarks);
         spins(declaredPolePairs.stream().findFirst().map(Candidate::value));
         Optional<Candidate> polePairs = polePairs(declaredPolePairs);
+        Optional<Known> pairs = polePairs.map(Candidate::value);
+        reduce(TestKind.TORQUE_STAIRS, MotorParameter.FLUX_LINKAGE, (t, r) -> TorqueStairsTest.of(t, motor, r, pairs));
+        reduce(TestKind.AXIS_LOG, MotorParameter.PHASE_RESISTANCE, (t, r) -> AxisLogTest.of(t, motor, r, pairs));
+        accelerations(true, pairs, Optional.empty());
         flux(polePairs);
         resistance();
+        ShortCircuitTest.Given given = new ShortCircuitTest.Given(
+                pairs, best(MotorParameter.FLUX_LINKAGE), best(MotorParameter.PHASE_RESISTANCE));
+        reduce(TestKind.SHORT_CIRCUIT, MotorParameter.D_INDUCTANCE, (t, r) -> ShortCircuitTest.of(t, r, given));
         inductances();
+        Optional<Known> torqueConstant = torqueConstant(pairs);
+        reduce(TestKind.NO_LOAD, MotorParameter.DRY_DRAG, (t, r) -> NoLoadTest.of(t, r, torqueConstant));
+        accelerations(false, pairs, torqueConstant);
+        coastDowns();
+        drag();
+        reduce(TestKind.HEATING, MotorParameter.THERMAL_RESISTANCE, HeatingTest::of);
+        if (!of(TestKind.HEATING).isEmpty()) {
+            plain(MotorParameter.THERMAL_RESISTANCE, MotorFigure.THERMAL_RESISTANCE);
+        }
         plain(MotorParameter.ROTOR_INERTIA, MotorFigure.ROTOR_INERTIA);
         return new IdentifiedMotor(motor.name(), inOrder(), contradictions.found(), remarks);
     }
@@ -120,8 +141,7 @@ final class MotorIdentification {
     }
 
     private void inductances() {
-        Optional<Known> ohm = Optional.ofNullable(parameters.get(MotorParameter.PHASE_RESISTANCE))
-                .flatMap(p -> p.best().found());
+        Optional<Known> ohm = best(MotorParameter.PHASE_RESISTANCE);
         for (BenchTest test : of(TestKind.INDUCTANCE_STEP)) {
             Optional<Recording> recording = test.recording().map(recordings::get);
             if (test.recording().isPresent() && recording.isEmpty()) {
@@ -141,6 +161,69 @@ final class MotorIdentification {
                 .flatMap(p -> p.candidates().stream().findFirst());
         axis(MotorParameter.D_INDUCTANCE, MotorFigure.D_INDUCTANCE, axes.map(PhaseInductance.Pair::d), phase);
         axis(MotorParameter.Q_INDUCTANCE, MotorFigure.Q_INDUCTANCE, axes.map(PhaseInductance.Pair::q), phase);
+    }
+
+    private void coastDowns() {
+        List<CoastDownTest> readable = new ArrayList<>();
+        for (BenchTest test : of(TestKind.COAST_DOWN)) {
+            Optional<Recording> recording = test.recording().map(recordings::get);
+            recording.ifPresentOrElse(
+                    r -> readable.add(CoastDownTest.of(test, r)), () -> absent(test, MotorParameter.DRY_DRAG));
+        }
+        Optional<Known> declared =
+                LabelFigure.plain(motor, MotorFigure.ROTOR_INERTIA, MotorParameter.ROTOR_INERTIA.unit()).stream()
+                        .findFirst()
+                        .map(l -> l.candidate().value());
+        CoastDowns.of(readable, declared).forEach(r -> results.put(r.test().id(), r));
+    }
+
+    /** Those that give the torque constant come before the flux linkage is chosen, the others build on it. */
+    private void accelerations(boolean constant, Optional<Known> pairs, Optional<Known> torqueConstant) {
+        tests.stream()
+                .filter(t -> t.kind() == TestKind.ACCELERATION)
+                .filter(t -> AccelerationTest.givesTorqueConstant(t) == constant)
+                .forEach(t -> reduce(
+                        t,
+                        constant ? MotorParameter.FLUX_LINKAGE : MotorParameter.ROTOR_INERTIA,
+                        (test, r) -> AccelerationTest.of(test, motor, r, pairs, torqueConstant)));
+    }
+
+    /** Asked for only when a test was made that could tell: no prediction needs it otherwise. */
+    private void drag() {
+        if (results.values().stream().anyMatch(r -> r.values().containsKey(MotorParameter.DRY_DRAG))) {
+            winding(MotorParameter.DRY_DRAG, List.of());
+            winding(MotorParameter.VISCOUS_DRAG, List.of());
+        }
+    }
+
+    private Optional<Known> best(MotorParameter what) {
+        return Optional.ofNullable(parameters.get(what)).flatMap(p -> p.best().found());
+    }
+
+    /** Torque per q-axis ampere, from the best flux linkage. */
+    private Optional<Known> torqueConstant(Optional<Known> pairs) {
+        return best(MotorParameter.FLUX_LINKAGE)
+                .flatMap(flux -> pairs.map(p -> Propagation.derive(
+                        Dimension.TORQUE_CONSTANT,
+                        v -> MotorConstants.ofFluxLinkage(v[0], (int) Math.round(p.si()))
+                                .torqueConstant(CurrentBasis.Q_AXIS),
+                        List.of(flux))));
+    }
+
+    /** Reduces every test of a kind, from its recording or its readings. */
+    private void reduce(
+            TestKind kind, MotorParameter what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+        of(kind).forEach(one -> reduce(one, what, test));
+    }
+
+    private void reduce(
+            BenchTest one, MotorParameter what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+        Optional<Recording> recording = one.recording().map(recordings::get);
+        if (one.recording().isPresent() && recording.isEmpty()) {
+            absent(one, what);
+        } else {
+            results.put(one.id(), test.apply(one, recording));
+        }
     }
 
     private void axis(

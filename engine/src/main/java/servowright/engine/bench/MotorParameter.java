@@ -24,7 +24,18 @@ public enum MotorParameter implements Sought {
             "Lq",
             "uH",
             "a voltage step on the locked rotor, or an inductance meter at the three pairs"),
-    ROTOR_INERTIA("rotor inertia", "J", "kg cm2", "state it from the data sheet");
+    ROTOR_INERTIA(
+            "rotor inertia",
+            "J",
+            "kg cm2",
+            "state it from the data sheet, or coast down twice, once with inertia added"),
+    /** Drag that does not depend on speed: dry friction and hysteresis together. */
+    DRY_DRAG("dry drag", "Tc", "mN m", "coast down with known inertia"),
+    /** Drag per speed: grease and eddy currents together. */
+    VISCOUS_DRAG("viscous drag", "b", "uN m s/rad", "coast down with known inertia"),
+    /** Temperature of the winding above the air per watt of loss, as it was mounted. */
+    THERMAL_RESISTANCE(
+            "thermal resistance", "Rth", "K/W", "load it until its temperature settles, and read the winding while it cools");
 
     private final String words;
     private final String symbol;

@@ -103,6 +103,23 @@ record Trace(String channel, double intervalS, double[] seconds, double[] values
                 List.of());
     }
 
+    /** Means of neighbours, so many that no more than {@code most} samples are left. */
+    Trace thinned(int most) {
+        int block = (count() + most - 1) / most;
+        if (block <= 1) {
+            return this;
+        }
+        double[] times = new double[count() / block];
+        double[] means = new double[times.length];
+        for (int b = 0; b < means.length; b++) {
+            for (int i = b * block; i < (b + 1) * block; i++) {
+                times[b] += seconds[i] / block;
+                means[b] += values[i] / block;
+            }
+        }
+        return new Trace(channel, block * intervalS, times, means, even, remarks);
+    }
+
     /** The same times with other values. */
     Trace with(double[] others) {
         return new Trace(channel, intervalS, seconds, others, even, remarks);

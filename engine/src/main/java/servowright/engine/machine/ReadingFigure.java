@@ -1,10 +1,12 @@
 package servowright.engine.machine;
 
+import static servowright.engine.machine.Key.Qualifier.CURRENT_BASIS;
+
 import servowright.engine.quantity.Quantity;
 
 /** What can stand in one reading of a bench test. */
 public enum ReadingFigure implements Key.Named {
-    CURRENT(Key.figure("current", "current", q(-1e4, "A"), q(1e4, "A"), "1.002 A")),
+    CURRENT(Key.figure("current", "current", q(-1e4, "A"), q(1e4, "A"), "1.002 A").stating(CURRENT_BASIS)),
     VOLTAGE(Key.figure("voltage", "voltage", q(-1e4, "V"), q(1e4, "V"), "0.2391 V")),
     RESISTANCE(Key.figure("resistance", "resistance shown by a meter", q(1, "uohm"), q(1, "Mohm"), "0.24 ohm")),
     INDUCTANCE(Key.figure("inductance", "inductance shown by a meter", q(1, "nH"), q(100, "H"), "0.31 mH")),
@@ -26,7 +28,10 @@ public enum ReadingFigure implements Key.Named {
             "field the sensor shows, in its own counts",
             Quantity.number(1),
             Quantity.number(1e9),
-            "2410"));
+            "2410")),
+    AFTER(Key.figure("after", "time after switching off", q(0, "s"), q(10, "h"), "20 s")),
+    TORQUE(Key.figure("torque", "torque of the shaft", q(-1e5, "N m"), q(1e5, "N m"), "0.41 N m")),
+    FORCE(Key.figure("force", "force on the scale at the lever", q(-1e6, "N"), q(1e6, "N"), "312 gf"));
 
     private final Key key;
 

@@ -11,6 +11,24 @@ public enum TestFigure implements Key.Named {
     STEP_VOLTAGE(Key.figure("step_voltage", "voltage of the step", q(1, "mV"), q(1000, "V"), "2.0 V ± 1 %")),
     SHUNT(Key.figure("shunt", "resistance of the shunt in series", q(1, "uohm"), q(10, "kohm"), "0.1 ohm ± 1 %")),
     SAMPLE_INTERVAL(Key.figure("sample_interval", "time between two samples", q(0.01, "ns"), q(1, "h"), "20 us")),
+    INERTIA(Key.figure("inertia", "inertia of all that turns", q(1e-4, "g cm2"), q(1e6, "kg m2"), "9.8 kg cm2")),
+    ADDED_INERTIA(Key.figure(
+            "added_inertia", "known inertia added for the test", q(1e-4, "g cm2"), q(1e6, "kg m2"), "5.0 kg cm2")),
+    COLD_RESISTANCE(Key.figure(
+            "cold_resistance",
+            "resistance of the cold winding, between the same terminals",
+            q(10, "uohm"),
+            q(10, "kohm"),
+            "239.6 mohm")),
+    AIR_AT(Key.figure("air_at", "temperature of the air at the end", q(-80, "degC"), q(100, "degC"), "22 degC")),
+    LOSS(Key.figure("loss", "heat put in at the end", q(1, "mW"), q(100, "kW"), "14 W ± 2 %")),
+    HEATING_CURRENT(Key.figure(
+            "heating_current",
+            "direct current through the terminals read, at the end",
+            q(1, "mA"),
+            q(10_000, "A"),
+            "6.0 A ± 1 %")),
+    ARM(Key.figure("arm", "lever arm from shaft to scale", q(0.1, "mm"), q(10, "m"), "120 mm ± 0.5 mm")),
     PROBE(Key.figure("probe", "probe factor to multiply by", Quantity.number(0.001), Quantity.number(10_000), "10")),
     ORDERS(Key.count("orders", "highest harmonic of the angle error to look for", 1, 32, "4"));
 

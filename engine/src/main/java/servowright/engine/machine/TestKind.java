@@ -8,6 +8,20 @@ public enum TestKind {
     RESISTANCE("resistance"),
     /** Voltage step on the locked rotor: inductance. */
     INDUCTANCE_STEP("inductance step"),
+    /** Brought to speed and left to itself: drag, and inertia by an added one. */
+    COAST_DOWN("coast-down"),
+    /** Turned by its drive without load at several speeds: drag. */
+    NO_LOAD("no-load run"),
+    /** Held at several currents while the torque is read: torque constant. */
+    TORQUE_STAIRS("torque stairs"),
+    /** Turned from outside with the terminals joined: inductance and braking torque. */
+    SHORT_CIRCUIT("short circuit"),
+    /** A free shaft driven by a changing current: inertia, or torque constant. */
+    ACCELERATION("acceleration"),
+    /** What a drive logs while its axis moves: resistance, back-EMF, inertia, drag. */
+    AXIS_LOG("axis log"),
+    /** Loaded until warm, then the winding read while it cools: thermal resistance. */
+    HEATING("heating"),
     /** The shaft turned once by hand, the angle sensor read: is it fit to be calibrated at all? */
     HAND_TURN("hand turn", true),
     /** The rotor pulled to a standing field at several electrical angles, from both sides: commutation offset. */

@@ -33,7 +33,7 @@ public final class HeatStudy {
         Supplier<Demand> demand = in.take(DemandStudy.of(parts, duty));
         Supplier<Current> current = in.take(CurrentStudy.of(parts, duty));
         Supplier<Known> ohm = in.take(parts.parameter(MotorParameter.PHASE_RESISTANCE));
-        Supplier<Known> thermal = in.take(parts.motor(MotorFigure.THERMAL_RESISTANCE));
+        Supplier<Known> thermal = in.take(thermalResistance(parts));
         Known limit = WarmMotorStudy.limit(in, parts);
         Known warmest = WarmMotorStudy.warmest(in, parts);
         in.assume(Phrase.of("copper loss alone; iron loss and friction heat not counted; the cycle is short against the"
@@ -56,6 +56,14 @@ public final class HeatStudy {
             return new Heat(
                     demand.get().rmsTorque(), torque, amp, limit, settled(in, kelvinPerWatt, warmest, loss), loss);
         });
+    }
+
+    /** As measured on the bench, else as declared. */
+    private static Outcome<Known> thermalResistance(AxisParts parts) {
+        Outcome<Known> measured = parts.parameter(MotorParameter.THERMAL_RESISTANCE);
+        boolean onBench =
+                measured.found().filter(k -> k.origin() == Origin.MEASURED).isPresent();
+        return onBench ? measured : parts.motor(MotorFigure.THERMAL_RESISTANCE);
     }
 
     private static Known mounted(Inquiry in, Known stated) {

@@ -2,10 +2,14 @@ package servowright.engine.bench;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
@@ -20,6 +24,7 @@ import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
+import servowright.engine.numeric.Quantile;
 import servowright.engine.quantity.Accuracy;
 import servowright.engine.quantity.ParsedQuantity;
 import servowright.engine.quantity.QuantityText;
@@ -136,6 +141,57 @@ final class Given {
 
     static Test step(String id) {
         return new Test(TestKind.INDUCTANCE_STEP, id);
+    }
+
+    static Test coastDown(String id) {
+        return new Test(TestKind.COAST_DOWN, id);
+    }
+
+    static Test test(TestKind kind) {
+        return new Test(kind, kind.words() + " hub 1");
+    }
+
+    /** The result of one test of one motor. */
+    static TestResult reduced(Motor motor, BenchTest test, Recording... recordings) {
+        Map<String, Recording> named = new LinkedHashMap<>();
+        for (Recording recording : recordings) {
+            named.put(recording.name(), recording);
+        }
+        return Identification.identify(machine(motor), List.of(test), named).tests().get(0);
+    }
+
+    static Known value(TestResult result, MotorParameter what) {
+        return result.outcome(what).found().orElseThrow().value();
+    }
+
+    /** Whether the 95 % interval holds the truth. */
+    static boolean holds(Known found, double truth) {
+        double k = Quantile.coverageFactor(0.95, found.degreesOfFreedom());
+        return Math.abs(found.si() - truth) <= k * found.standardUncertainty();
+    }
+
+    /** Share of 300 seeded draws that hold. */
+    static double share(String what, long seed, Predicate<Random> draw) {
+        int held = 0;
+        for (int k = 0; k < 300; k++) {
+            held += draw.test(new Random(seed + k)) ? 1 : 0;
+        }
+        System.out.printf(Locale.ROOT, "%s, seed %d: %d of 300 intervals hold the truth%n", what, seed, held);
+        return held / 300.0;
+    }
+
+    static double within(Random random, double halfWidth) {
+        return halfWidth * (2 * random.nextDouble() - 1);
+    }
+
+    /** A number written with some digits. */
+    static String text(double value, int decimals, String unit) {
+        return String.format(Locale.ROOT, "%." + decimals + "f %s", value, unit);
+    }
+
+    static boolean says(TestResult result, String words) {
+        return Stream.concat(result.details().stream(), result.remarks().stream())
+                .anyMatch(p -> p.template().contains(words));
     }
 
     static Channel channel(String name, String unit, double[] samples) {

@@ -11,8 +11,8 @@ final class Contacts {
     /** What a channel can show: two contacts, what is measured there, and on which axis of the rotor. */
     static final String CHANNEL =
             "(?:(?:" + TWO + "|voltage|current|shunt|applied|supply|speed|frequency|commanded angle"
-                    + "|reference angle|angle|field|torque"
-                    + "|temperature|time|trigger|index|unused|[dq] axis)(?:,\\s*|\\s+|$))+";
+                    + "|reference angle|angle|field|torque|force"
+                    + "|temperature|time|trigger|index|unused|phase rms|six-step|[dq] axis)(?:,\\s*|\\s+|$))+";
 
     private Contacts() {}
 }

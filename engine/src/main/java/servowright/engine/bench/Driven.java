@@ -1,0 +1,54 @@
+package servowright.engine.bench;
+
+import servowright.engine.known.Outcome;
+import servowright.engine.known.Outcome.Missing;
+import servowright.engine.known.Working;
+import servowright.engine.machine.BenchTest;
+import servowright.engine.recording.Recording;
+
+/**
+ * A recorded run of a driven shaft.
+ *
+ * @param amp   current as recorded
+ * @param speed speed as recorded
+ * @param basis how the current was counted
+ * @param run   how the shaft moved
+ */
+record Driven(Trace amp, Trace speed, AmpBasis basis, DrivenRun run) {
+
+    /** Finds current and speed in a recording and fits the motion; what was noticed goes to the sheet. */
+    static Outcome<Driven> of(BenchTest test, Recording recording, ResultSheet sheet) {
+        Outcome<Trace> amp = Points.trace(test, recording, Wanted.CURRENT);
+        Outcome<Trace> speed = Points.trace(test, recording, Wanted.SPEED);
+        if (amp instanceof Missing<Trace> why) {
+            return why.forAnother();
+        }
+        if (speed instanceof Missing<Trace> why) {
+            return why.forAnother();
+        }
+        Trace i = amp.found().orElseThrow();
+        Trace w = speed.found().orElseThrow();
+        if (i.count() != w.count()) {
+            return Outcome.missing(
+                    i.channel() + " and " + w.channel() + " of " + recording.name() + " at the same times",
+                    "record both without gaps");
+        }
+        Outcome<AmpBasis> basis = AmpBasis.of(test, test.channels().getOrDefault(i.channel(), ""));
+        if (basis instanceof Missing<AmpBasis> why) {
+            return why.forAnother();
+        }
+        sheet.remarks(i.remarks());
+        DrivenRun.stamps(w).ifPresent(sheet::remark);
+        Outcome<DrivenRun> run = DrivenRun.of(test, i, w);
+        if (run instanceof Missing<DrivenRun> why) {
+            return why.forAnother();
+        }
+        DrivenRun found = run.found().orElseThrow();
+        if (found.best().perAmp() < 0) {
+            sheet.remark("the shaft slows down where the current rises: they are counted in opposite senses; the size was used");
+        }
+        found.details().forEach(sheet::detail);
+        sheet.curves(found.curves());
+        return Outcome.answer(new Driven(i, w, basis.found().orElseThrow(), found), Working.NONE);
+    }
+}
