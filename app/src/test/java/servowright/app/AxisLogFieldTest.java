@@ -43,7 +43,8 @@ class AxisLogFieldTest {
         holds(FieldReduction.value(result, MotorParameter.PHASE_RESISTANCE), 0.713);
         // 0.018667 V s/rad over 12 pole pairs.
         holds(FieldReduction.value(result, MotorParameter.FLUX_LINKAGE), 0.018667 / 12);
-        assertThat(FieldReduction.figure(result, "sense of the speed", "R").si()).isCloseTo(0.713, within(0.01));
+        assertThat(FieldReduction.figure(result, "sense of the speed", "R").si())
+                .isCloseTo(0.713, within(0.01));
         assertThat(FieldReduction.figure(result, "sense of the speed", "Ke").si())
                 .isCloseTo(0.018667, within(1e-4));
         assertThat(FieldReduction.figure(result, "sense of the speed", "Ud").si())

@@ -38,7 +38,8 @@ final class AccelerationTest {
         boolean constant = givesTorqueConstant(test);
         MotorParameter main = constant ? MotorParameter.FLUX_LINKAGE : MotorParameter.ROTOR_INERTIA;
         if (recording.isEmpty()) {
-            return sheet.refused(main, "a recording of " + test.id(), "record current and speed while the shaft accelerates");
+            return sheet.refused(
+                    main, "a recording of " + test.id(), "record current and speed while the shaft accelerates");
         }
         Outcome<Driven> driven = Driven.of(test, recording.get(), sheet);
         if (driven instanceof Missing<Driven> why) {
@@ -53,7 +54,9 @@ final class AccelerationTest {
             values.byTorqueConstant(torqueConstant.get());
         } else {
             sheet.missing(
-                    main, "torque constant, or the inertia of all that turned in " + test.id(), "state inertia with the test");
+                    main,
+                    "torque constant, or the inertia of all that turned in " + test.id(),
+                    "state inertia with the test");
         }
         return sheet.end();
     }

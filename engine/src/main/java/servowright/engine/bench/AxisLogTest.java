@@ -77,7 +77,8 @@ final class AxisLogTest {
         }
         Driven found = driven.found().orElseThrow();
         Trace volts = volt.found().orElseThrow();
-        if (found.basis().basis() != CurrentBasis.Q_AXIS || volts.count() != found.amp().count()) {
+        if (found.basis().basis() != CurrentBasis.Q_AXIS
+                || volts.count() != found.amp().count()) {
             return sheet.refused(
                     MotorParameter.PHASE_RESISTANCE,
                     "q current and q voltage at the same times in " + test.id(),
@@ -106,13 +107,18 @@ final class AxisLogTest {
         bySpeed.ifPresent(f -> describe("dead zone with the sense of the speed", f));
         double[] spread = spread(byCurrent, bySpeed);
         sheet.curves(PointCurves.of(
-                "q voltage", "fit", windows.middles(), u, best.get().fit().fit().residuals().toArray(), "s", "V"));
+                "q voltage",
+                "fit",
+                windows.middles(),
+                u,
+                best.get().fit().fit().residuals().toArray(),
+                "s",
+                "V"));
         constants(driven, best.get(), spread);
     }
 
     private static double[] senses(SmoothWindows windows, Trace trace) {
-        return windows.means(
-                Arrays.stream(trace.values()).map(Math::signum).toArray());
+        return windows.means(Arrays.stream(trace.values()).map(Math::signum).toArray());
     }
 
     private static Optional<RunningFit> better(Optional<RunningFit> first, Optional<RunningFit> second) {
@@ -163,8 +169,7 @@ final class AxisLogTest {
             {fit.fit().covariance().at(1, 0), fit.fit().covariance().at(1, 1)}
         };
         List<Known> joint = Propagation.jointly(
-                List.of(
-                        Quantity.of(fit.phaseOhm(), "ohm"), Quantity.of(fit.emfVoltSecondPerRad(), "V s/rad")),
+                List.of(Quantity.of(fit.phaseOhm(), "ohm"), Quantity.of(fit.emfVoltSecondPerRad(), "V s/rad")),
                 covariance,
                 test.id() + " voltages",
                 fit.fit().degreesOfFreedom(),

@@ -45,7 +45,8 @@ record Driven(Trace amp, Trace speed, AmpBasis basis, DrivenRun run) {
         }
         DrivenRun found = run.found().orElseThrow();
         if (found.best().perAmp() < 0) {
-            sheet.remark("the shaft slows down where the current rises: they are counted in opposite senses; the size was used");
+            sheet.remark(
+                    "the shaft slows down where the current rises: they are counted in opposite senses; the size was used");
         }
         found.details().forEach(sheet::detail);
         sheet.curves(found.curves());

@@ -47,10 +47,8 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
         double[] observed = picked(windows.slopes(speed.values()), turning);
         double[] amps = picked(windows.means(amp.values()), turning);
         double[] speeds = picked(windows.means(speed.values()), turning);
-        Optional<DrivenFit> two =
-                turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, false);
-        Optional<DrivenFit> three =
-                turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, true);
+        Optional<DrivenFit> two = turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, false);
+        Optional<DrivenFit> three = turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, true);
         if (two.isEmpty() || three.isEmpty() || !follows(two.get(), observed)) {
             return Outcome.missing(
                     "a speed that follows the current in " + test.id(),
@@ -58,7 +56,8 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
         }
         double shadow = noise(amp.values()) * windows.noiseShare() / Math.max(1e-30, Statistics.variance(amps));
         return Outcome.answer(
-                new DrivenRun(two.get(), three.get(), shadow, picked(windows.middles(), turning), observed), Working.NONE);
+                new DrivenRun(two.get(), three.get(), shadow, picked(windows.middles(), turning), observed),
+                Working.NONE);
     }
 
     /** Windows of a four-hundredth of the recording, but short against the swings of the current. */
@@ -116,17 +115,18 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
         List<Phrase> details = new ArrayList<>();
         details.add(terms("two terms", two));
         details.add(terms("three terms", three));
-        details.add(
-                Phrase.of(
-                        curved()
-                                ? "three terms were taken: the drag bends, and the difference to two terms widens the result"
-                                : "two terms were taken: a third does not stand out of the scatter"));
+        details.add(Phrase.of(
+                curved()
+                        ? "three terms were taken: the drag bends, and the difference to two terms widens the result"
+                        : "two terms were taken: a third does not stand out of the scatter"));
         return details;
     }
 
     private static Phrase terms(String name, DrivenFit fit) {
         double g = fit.perAmp();
-        return Phrase.of(name + ": {g} per ampere; drag {a} and {b} at one radian per second; explains {r} of the acceleration")
+        return Phrase.of(
+                        name
+                                + ": {g} per ampere; drag {a} and {b} at one radian per second; explains {r} of the acceleration")
                 .with("g", Quantity.of(g, "rad/s2"), "rad/s2")
                 .with("a", Quantity.of(fit.constantRadPerS2() / g, "A"), "A")
                 .with("b", Quantity.of(fit.perSecond() / g, "A"), "mA")
@@ -160,9 +160,10 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
         if (most < 1.05 * usual) {
             return Optional.empty();
         }
-        return Optional.of(Phrase.of("samples follow each other by {least} to {most}, {gaps} gaps; the time stamps were used")
-                .with("least", Quantity.of(least, "s"), "ms")
-                .with("most", Quantity.of(most, "s"), "ms")
-                .with("gaps", gaps));
+        return Optional.of(
+                Phrase.of("samples follow each other by {least} to {most}, {gaps} gaps; the time stamps were used")
+                        .with("least", Quantity.of(least, "s"), "ms")
+                        .with("most", Quantity.of(most, "s"), "ms")
+                        .with("gaps", gaps));
     }
 }

@@ -74,11 +74,15 @@ final class DrivenValues {
                 joint.get(1)
                         .withPart(
                                 Source.of(test.id() + " drag model 0"),
-                                share * Math.abs(run.three().constantRadPerS2() - run.two().constantRadPerS2())),
+                                share
+                                        * Math.abs(run.three().constantRadPerS2()
+                                                - run.two().constantRadPerS2())),
                 joint.get(2)
                         .withPart(
                                 Source.of(test.id() + " drag model 1"),
-                                share * Math.abs(run.three().perSecond() - run.two().perSecond())));
+                                share
+                                        * Math.abs(run.three().perSecond()
+                                                - run.two().perSecond())));
     }
 
     /** Torque per q-axis ampere when the inertia of all that turns is stated with the test. */

@@ -40,7 +40,8 @@ record Fitted(double[] parameters, Covariance covariance, double freedom, double
         }
         LinearFit byScatter = LinearFit.of(design, points.y());
         int last = columns.length - 1;
-        boolean scatter = byScatter.status().converged() && byScatter.standardError(last) > byDigits.standardError(last);
+        boolean scatter =
+                byScatter.status().converged() && byScatter.standardError(last) > byDigits.standardError(last);
         return Optional.of(
                 scatter
                         ? of(byScatter, byScatter.covariance(), byScatter.degreesOfFreedom())

@@ -64,8 +64,7 @@ final class HeatingTest {
         }
         Points points = read.found().orElseThrow();
         sheet.remarks(points.remarks());
-        Optional<CoolingCurve> curve =
-                CoolingCurve.of(points.x(), points.y());
+        Optional<CoolingCurve> curve = CoolingCurve.of(points.x(), points.y());
         if (curve.isEmpty()) {
             return sheet.refused(
                     MotorParameter.THERMAL_RESISTANCE,
@@ -123,10 +122,10 @@ final class HeatingTest {
                 .with("P", Quantity.of(curve.parabolaOhm(), "ohm"), "mohm"));
         Known start = Known.of(
                 Quantity.of(curve.startOhm(), "ohm"),
-                        curve.standardOhm(),
-                        Source.of(test.id() + " scatter", curve.freedom()),
-                        Origin.MEASURED,
-                        test.id());
+                curve.standardOhm(),
+                Source.of(test.id() + " scatter", curve.freedom()),
+                Origin.MEASURED,
+                test.id());
         return working.note(
                 "resistance at the moment of switching off",
                 "{R2}",

@@ -35,7 +35,10 @@ public enum MotorParameter implements Sought {
     VISCOUS_DRAG("viscous drag", "b", "uN m s/rad", "coast down with known inertia"),
     /** Temperature of the winding above the air per watt of loss, as it was mounted. */
     THERMAL_RESISTANCE(
-            "thermal resistance", "Rth", "K/W", "load it until its temperature settles, and read the winding while it cools");
+            "thermal resistance",
+            "Rth",
+            "K/W",
+            "load it until its temperature settles, and read the winding while it cools");
 
     private final String words;
     private final String symbol;

@@ -146,11 +146,10 @@ final class NoLoadTest {
         describe("two terms", two, 2, bothWays);
         three.ifPresent(t -> describe("three terms", t, 3, bothWays));
         boolean curved = three.filter(t -> curved(two, t)).isPresent();
-        sheet.detail(
-                Phrase.of(
-                        curved
-                                ? "three terms were taken: the drag bends, and the difference to two terms widens the result"
-                                : "two terms were taken: a third does not stand out of the scatter"));
+        sheet.detail(Phrase.of(
+                curved
+                        ? "three terms were taken: the drag bends, and the difference to two terms widens the result"
+                        : "two terms were taken: a third does not stand out of the scatter"));
         sheet.remark("friction and iron loss cannot be told apart with the magnets in place: both are drag");
         Fitted best = curved ? three.orElseThrow() : two;
         String name = curved ? "three terms" : "two terms";
@@ -185,7 +184,8 @@ final class NoLoadTest {
         if (bothWays) {
             return constant;
         }
-        sheet.remark("one direction only: an offset of the current sensing counts as dry drag; run the other way as well");
+        sheet.remark(
+                "one direction only: an offset of the current sensing counts as dry drag; run the other way as well");
         return constant.withPart(Source.of(test.id() + " zero of the current"), zero);
     }
 

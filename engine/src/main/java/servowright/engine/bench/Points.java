@@ -127,24 +127,23 @@ record Points(
     /** The channel that shows a quantity, neither flat nor cut off. */
     static Outcome<Trace> trace(BenchTest test, Recording recording, Wanted wanted) {
         for (Channel channel : recording.channels()) {
-            String said = test.channels().isEmpty()
-                    ? wanted.words()
-                    : test.channels().getOrDefault(channel.name(), "");
+            String said =
+                    test.channels().isEmpty() ? wanted.words() : test.channels().getOrDefault(channel.name(), "");
             if (wanted.shownBy(channel, said)) {
                 Outcome<Trace> trace = Trace.of(test, recording, channel);
                 Optional<Saturation> cut = trace.found().flatMap(Trace::saturation);
                 return cut.isPresent()
                         ? Outcome.missing(
-                                "a " + wanted.words() + " in " + recording.name() + " that does not run into its limit: "
-                                        + channel.name() + " is cut off",
+                                "a " + wanted.words() + " in " + recording.name()
+                                        + " that does not run into its limit: " + channel.name() + " is cut off",
                                 "choose a larger range and record again")
                         : trace;
             }
         }
         return Outcome.missing(
                 "a " + wanted.words() + " in " + recording.name(),
-                "state channels: {..: " + wanted.words() + "}, with a unit of "
-                        + wanted.words() + " in the file or in scale");
+                "state channels: {..: " + wanted.words() + "}, with a unit of " + wanted.words()
+                        + " in the file or in scale");
     }
 
     private static double[] thinned(double[] values) {

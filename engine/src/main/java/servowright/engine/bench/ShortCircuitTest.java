@@ -66,9 +66,7 @@ final class ShortCircuitTest {
             sheet.missing(MotorParameter.D_INDUCTANCE, why);
             return sheet.end();
         }
-        if (given.polePairs().isEmpty()
-                || given.flux().isEmpty()
-                || given.ohm().isEmpty()) {
+        if (given.polePairs().isEmpty() || given.flux().isEmpty() || given.ohm().isEmpty()) {
             return sheet.refused(
                     MotorParameter.D_INDUCTANCE,
                     "pole pairs, flux linkage and resistance, for the inductance from " + test.id(),
@@ -84,7 +82,8 @@ final class ShortCircuitTest {
     private void fit(Points points, double peak) {
         double[] speed = Arrays.stream(points.x()).map(Math::abs).toArray();
         double[] amp = Arrays.stream(points.y()).map(i -> peak * Math.abs(i)).toArray();
-        boolean still = Arrays.stream(speed).anyMatch(w -> w == 0) || Arrays.stream(amp).anyMatch(i -> i == 0);
+        boolean still =
+                Arrays.stream(speed).anyMatch(w -> w == 0) || Arrays.stream(amp).anyMatch(i -> i == 0);
         int p = (int) Math.round(given.polePairs().orElseThrow().si());
         Known flux = warmFlux();
         Known ohm = warmOhm();
@@ -132,7 +131,8 @@ final class ShortCircuitTest {
                 Term.of("gI", instruments.gain(reads)),
                 Term.of("gω", instruments.gain(Reads.SPEED)));
         int freedom = Math.max(1, speed.length - 1);
-        return best.withPart(Source.of(test.id() + " scatter", freedom), Math.max(found.standardHenry(), digits(points, best)));
+        return best.withPart(
+                Source.of(test.id() + " scatter", freedom), Math.max(found.standardHenry(), digits(points, best)));
     }
 
     /** What the last digit of the current at the fastest reading leaves open. */
@@ -172,7 +172,8 @@ final class ShortCircuitTest {
 
     private void brake(Known ohm, Known henry, Known flux, int p) {
         ShortCircuit.Peak peak = ShortCircuit.peak(ohm.si(), henry.si(), flux.si(), p);
-        sheet.detail(Phrase.of("with the terminals joined it brakes hardest at {n}, with {T}; at speed the current tends to {I} peak")
+        sheet.detail(Phrase.of(
+                        "with the terminals joined it brakes hardest at {n}, with {T}; at speed the current tends to {I} peak")
                 .with("n", Quantity.of(peak.mechRadPerS(), "rad/s"), "rpm")
                 .with("T", Quantity.of(peak.brakeNewtonMetre(), "N m"), "N m")
                 .with("I", Quantity.of(flux.si() / henry.si(), "A"), "A"));

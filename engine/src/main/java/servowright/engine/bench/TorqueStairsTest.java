@@ -111,8 +111,7 @@ final class TorqueStairsTest {
         double[] x = points.x();
         double range = Math.abs(line.parameters()[1])
                 * (Arrays.stream(x).max().orElse(0) - Arrays.stream(x).min().orElse(0));
-        return line.rms() < MOST_LEFT * range
-                && Math.abs(line.parameters()[1]) > 2 * COVERAGE * line.error(1);
+        return line.rms() < MOST_LEFT * range && Math.abs(line.parameters()[1]) > 2 * COVERAGE * line.error(1);
     }
 
     private void constant(Points points, Fitted line, AmpBasis basis) {
@@ -126,13 +125,13 @@ final class TorqueStairsTest {
         Known offset = line.known(test.id(), units).get(0);
         Known bent = bent(points, line, slope);
         Known perAmp = perQAxisAmp(bent, basis);
-        sheet.detail(Phrase.of("torque constant {Kt} per q-axis ampere; at no current {T0} is left, {rms} rms beside the line")
+        sheet.detail(Phrase.of(
+                        "torque constant {Kt} per q-axis ampere; at no current {T0} is left, {rms} rms beside the line")
                 .with("Kt", perAmp, "N m/A")
                 .with("T0", offset, units[0])
                 .with("rms", Quantity.of(line.rms(), units[0]), units[0]));
         declared(perAmp, basis);
-        sheet.curves(PointCurves.of(
-                followed.words(), "line", points.x(), points.y(), line.residuals(), "A", units[0]));
+        sheet.curves(PointCurves.of(followed.words(), "line", points.x(), points.y(), line.residuals(), "A", units[0]));
         if (polePairs.isEmpty()) {
             sheet.missing(
                     MotorParameter.FLUX_LINKAGE,
@@ -159,14 +158,12 @@ final class TorqueStairsTest {
             sheet.detail(Phrase.of("no loss of slope at high current stands out of the scatter"));
             return slope;
         }
-        sheet.detail(Phrase.of("the slope below {share} of the largest current is {loss} {word}: iron that saturates, or a"
-                        + " reading that lags")
-                .with("share", Quantity.number(SMALL), "%")
-                .with(
-                        "loss",
-                        Quantity.number(Math.abs(loss / line.parameters()[1])),
-                        "%")
-                .with("word", loss > 0 ? "larger" : "smaller"));
+        sheet.detail(
+                Phrase.of("the slope below {share} of the largest current is {loss} {word}: iron that saturates, or a"
+                                + " reading that lags")
+                        .with("share", Quantity.number(SMALL), "%")
+                        .with("loss", Quantity.number(Math.abs(loss / line.parameters()[1])), "%")
+                        .with("word", loss > 0 ? "larger" : "smaller"));
         return slope.withPart(Source.of(test.id() + " line bends"), Math.abs(loss) / Math.sqrt(3));
     }
 
@@ -210,8 +207,8 @@ final class TorqueStairsTest {
                 String named = RatioReading.named(ratio, 0.03, 1)
                         .map(r -> ", near " + r.words())
                         .orElse("");
-                sheet.remark(Phrase.of("the torque constant declared in " + declared.place().text()
-                                + " is {declared}; measured over declared is {ratio}" + named)
+                sheet.remark(Phrase.of("the torque constant declared in "
+                                + declared.place().text() + " is {declared}; measured over declared is {ratio}" + named)
                         .with("declared", declared.known(), "N m/A")
                         .with("ratio", ratio));
             }

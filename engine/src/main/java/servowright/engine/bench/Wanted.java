@@ -26,9 +26,8 @@ record Wanted(String words, ReadingFigure figure) {
 
     /** Whether a channel shows it, going by what the test says of the channel and by its unit. */
     boolean shownBy(Channel channel, String said) {
-        boolean right = channel.unit()
-                .map(u -> u.dimension().equals(dimension()))
-                .orElse(false);
+        boolean right =
+                channel.unit().map(u -> u.dimension().equals(dimension())).orElse(false);
         return right && said.toLowerCase(Locale.ROOT).contains(words);
     }
 }

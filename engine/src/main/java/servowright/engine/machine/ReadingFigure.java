@@ -6,7 +6,8 @@ import servowright.engine.quantity.Quantity;
 
 /** What can stand in one reading of a bench test. */
 public enum ReadingFigure implements Key.Named {
-    CURRENT(Key.figure("current", "current", q(-1e4, "A"), q(1e4, "A"), "1.002 A").stating(CURRENT_BASIS)),
+    CURRENT(Key.figure("current", "current", q(-1e4, "A"), q(1e4, "A"), "1.002 A")
+            .stating(CURRENT_BASIS)),
     VOLTAGE(Key.figure("voltage", "voltage", q(-1e4, "V"), q(1e4, "V"), "0.2391 V")),
     RESISTANCE(Key.figure("resistance", "resistance shown by a meter", q(1, "uohm"), q(1, "Mohm"), "0.24 ohm")),
     INDUCTANCE(Key.figure("inductance", "inductance shown by a meter", q(1, "nH"), q(100, "H"), "0.31 mH")),

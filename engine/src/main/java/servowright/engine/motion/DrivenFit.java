@@ -32,8 +32,7 @@ public record DrivenFit(boolean bothWays, boolean quadratic, BlockJackknife fit)
      * @param speeds        mean speed, rad/s, nowhere 0
      * @param quadratic     whether to fit the third term of the drag
      */
-    public static Optional<DrivenFit> of(
-            double[] accelerations, double[] amps, double[] speeds, boolean quadratic) {
+    public static Optional<DrivenFit> of(double[] accelerations, double[] amps, double[] speeds, boolean quadratic) {
         Require.atLeast("stretches", 1, accelerations.length);
         boolean forward = Arrays.stream(speeds).anyMatch(w -> w > 0);
         boolean backward = Arrays.stream(speeds).anyMatch(w -> w < 0);

@@ -92,8 +92,8 @@ public record BlockJackknife(LinearFit fit, Covariance covariance, int blocks) {
     private static double[] norms(Design design) {
         double[] norms = new double[design.parameters()];
         for (int j = 0; j < norms.length; j++) {
-            double norm = Math.sqrt(
-                    Arrays.stream(design.column(j)).map(v -> v * v).sum());
+            double norm =
+                    Math.sqrt(Arrays.stream(design.column(j)).map(v -> v * v).sum());
             norms[j] = norm > 0 ? norm : 1;
         }
         return norms;

@@ -24,12 +24,7 @@ import servowright.engine.quantity.Require;
  */
 @SuppressWarnings("ArrayRecordComponent") // read, never written to
 public record CoolingCurve(
-        double startOhm,
-        double standardOhm,
-        double parabolaOhm,
-        double tauSecond,
-        int freedom,
-        double[] restsOhm) {
+        double startOhm, double standardOhm, double parabolaOhm, double tauSecond, int freedom, double[] restsOhm) {
     private static final int FEWEST = 4;
 
     /**
@@ -46,7 +41,8 @@ public record CoolingCurve(
         if (ohm.length < FEWEST || !(mean(ohm, 0, ohm.length / 2) > mean(ohm, ohm.length / 2, ohm.length))) {
             return Optional.empty();
         }
-        double span = Arrays.stream(second).max().orElse(0) - Arrays.stream(second).min().orElse(0);
+        double span = Arrays.stream(second).max().orElse(0)
+                - Arrays.stream(second).min().orElse(0);
         NonlinearFit fit = NonlinearFit.of(
                 x -> curve(second, x), ohm, ohm[last], Math.max(1e-12, ohm[0] - ohm[last]), Math.log(span / 2));
         LinearFit parabola = LinearFit.of(Design.polynomial(second, 2), ohm);

@@ -25,7 +25,8 @@ class AxisLogTestTest {
     private static final int COUNT = 12_000;
 
     /** A motor and the error of the drive's sensing. */
-    private record Truth(double flux, double ohm, double inertia, double dry, double viscous, double dead, double gainI) {
+    private record Truth(
+            double flux, double ohm, double inertia, double dry, double viscous, double dead, double gainI) {
         double kt() {
             return 1.5 * 7 * flux;
         }
@@ -112,11 +113,16 @@ class AxisLogTestTest {
         close(constant, MotorParameter.FLUX_LINKAGE, 2.5e-3, 0.005);
         Motor known = Given.motor(MotorFigure.POLE_PAIRS, "7", MotorFigure.FLUX_LINKAGE, "2.5 mWb ± 0.1 %");
         TestResult inertia = Given.reduced(
-                known, test(TestKind.ACCELERATION).with(TestFigure.ADDED_INERTIA, "1 kg cm2").done(), log);
+                known,
+                test(TestKind.ACCELERATION)
+                        .with(TestFigure.ADDED_INERTIA, "1 kg cm2")
+                        .done(),
+                log);
         close(inertia, MotorParameter.ROTOR_INERTIA, 3e-4, 0.02);
         close(inertia, MotorParameter.DRY_DRAG, 0.01, 0.05);
         TestResult neither = reduced(test(TestKind.ACCELERATION), log);
-        assertThat(Given.need(neither.outcome(MotorParameter.ROTOR_INERTIA))).contains("torque constant, or the inertia");
+        assertThat(Given.need(neither.outcome(MotorParameter.ROTOR_INERTIA)))
+                .contains("torque constant, or the inertia");
     }
 
     @Test
@@ -126,8 +132,7 @@ class AxisLogTestTest {
         for (int k = 0; k < COUNT; k++) {
             stamps[k] = k * STEP + (k > 6000 ? 0.02 : 0);
         }
-        Recording gap = new Recording(
-                "a.csv", "0", Clock.stamped(stamps), even.channels(), List.of());
+        Recording gap = new Recording("a.csv", "0", Clock.stamped(stamps), even.channels(), List.of());
         TestResult result = reduced(test(TestKind.AXIS_LOG), gap);
         assertThat(Given.says(result, "the time stamps were used")).isTrue();
         close(result, MotorParameter.ROTOR_INERTIA, 4e-4, 0.01);
@@ -141,14 +146,17 @@ class AxisLogTestTest {
         double[] amp = good.channels().get(1).samples();
         double[] volt = good.channels().get(2).samples();
         assertThat(need(recording(speed, amp, new double[COUNT]))).contains("all samples are equal");
-        assertThat(need(recording(speed, Given.noisy(new double[COUNT], 1, random), volt))).contains("follows the current");
-        assertThat(need(recording(Given.noisy(new double[COUNT], 1, random), amp, volt))).contains("follows the current");
+        assertThat(need(recording(speed, Given.noisy(new double[COUNT], 1, random), volt)))
+                .contains("follows the current");
+        assertThat(need(recording(Given.noisy(new double[COUNT], 1, random), amp, volt)))
+                .contains("follows the current");
         assertThat(need(recording(speed, amp, Given.noisy(new double[COUNT], 1, random))))
                 .contains("follows current and speed");
         double[] holes = speed.clone();
         Arrays.fill(holes, 100, 7000, Double.NaN);
         assertThat(need(recording(holes, amp, volt))).contains("that are not");
-        assertThat(need(recording(new double[] {1}, new double[] {1}, new double[] {1}))).contains("enough samples");
+        assertThat(need(recording(new double[] {1}, new double[] {1}, new double[] {1})))
+                .contains("enough samples");
         double[] cut = Arrays.stream(amp).map(i -> Math.min(i, 6)).toArray();
         assertThat(need(recording(speed, cut, volt))).contains("run into its limit");
         TestResult supply = reduced(test(TestKind.ACCELERATION).channel("i", "supply current"), good);

@@ -157,7 +157,9 @@ final class Given {
         for (Recording recording : recordings) {
             named.put(recording.name(), recording);
         }
-        return Identification.identify(machine(motor), List.of(test), named).tests().get(0);
+        return Identification.identify(machine(motor), List.of(test), named)
+                .tests()
+                .get(0);
     }
 
     static Known value(TestResult result, MotorParameter what) {

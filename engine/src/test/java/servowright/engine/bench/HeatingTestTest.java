@@ -82,13 +82,10 @@ class HeatingTestTest {
         for (int k = 0; k < 8; k++) {
             double t = 60 + 15 * k;
             late.reading(
-                    "",
-                    AFTER,
-                    Given.text(t, 0, "s"),
-                    RESISTANCE,
-                    Given.text(205 + 5 * Math.exp(-t / 60), 4, "mohm"));
+                    "", AFTER, Given.text(t, 0, "s"), RESISTANCE, Given.text(205 + 5 * Math.exp(-t / 60), 4, "mohm"));
         }
-        assertThat(Given.says(reduced(late), "what cooled before it is not seen")).isTrue();
+        assertThat(Given.says(reduced(late), "what cooled before it is not seen"))
+                .isTrue();
     }
 
     private static String need(Given.Test test) {
@@ -121,6 +118,8 @@ class HeatingTestTest {
 
     @Test
     void intervals_hold_the_truth_as_often_as_they_say() {
-        assertThat(Given.share("heating", 9400, HeatingTestTest::holds)).as("seed 9400").isBetween(0.92, 0.98);
+        assertThat(Given.share("heating", 9400, HeatingTestTest::holds))
+                .as("seed 9400")
+                .isBetween(0.92, 0.98);
     }
 }

@@ -107,10 +107,14 @@ class NoLoadTestTest {
         double[] holes = amp.clone();
         Arrays.fill(holes, 100, 3100, Double.NaN);
         assertThat(need(recorded(), recording(speed, holes))).contains("that are not");
-        assertThat(need(recorded(), recording(new double[] {1}, new double[] {1}))).contains("enough samples");
-        assertThat(need(run().recorded("a.csv").channel("n", "speed").channel("i", "supply current"), recording(speed, amp)))
+        assertThat(need(recorded(), recording(new double[] {1}, new double[] {1})))
+                .contains("enough samples");
+        assertThat(need(
+                        run().recorded("a.csv").channel("n", "speed").channel("i", "supply current"),
+                        recording(speed, amp)))
                 .contains("the supply's current");
-        TestResult noConstant = Given.reduced(Given.motor(), readings(0, 50, 100, 200, 300).done());
+        TestResult noConstant =
+                Given.reduced(Given.motor(), readings(0, 50, 100, 200, 300).done());
         assertThat(Given.need(noConstant.outcome(MotorParameter.DRY_DRAG))).contains("torque constant");
     }
 

@@ -65,7 +65,8 @@ class ShortCircuitTestTest {
     @Test
     void says_where_it_brakes_hardest() {
         // ω = R/(p L) = 119.05 rad/s and T = 3/4 p λ²/L = 0.546875 N m (recomputed).
-        assertThat(Given.says(reduced(readings(1, " [q axis]")), "brakes hardest")).isTrue();
+        assertThat(Given.says(reduced(readings(1, " [q axis]")), "brakes hardest"))
+                .isTrue();
     }
 
     @Test

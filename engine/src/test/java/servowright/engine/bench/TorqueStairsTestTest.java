@@ -32,7 +32,11 @@ class TorqueStairsTestTest {
         Given.Test test = stairs();
         for (int k = 1; k <= 5; k++) {
             test.reading(
-                    "", CURRENT, Given.text(2 * k, 2, "A" + basis), TORQUE, Given.text(2 * k * perAmp + 0.004, 4, "N m"));
+                    "",
+                    CURRENT,
+                    Given.text(2 * k, 2, "A" + basis),
+                    TORQUE,
+                    Given.text(2 * k * perAmp + 0.004, 4, "N m"));
         }
         return test;
     }
@@ -68,16 +72,18 @@ class TorqueStairsTestTest {
         assertThat(flux.si()).isCloseTo(2.5e-3, within(3e-6));
         // The arm alone is known to 0.5 mm of 120 mm as limits: 0.24 %.
         assertThat(flux.relativeUncertainty()).isBetween(0.0024, 0.012);
-        Given.Test armless = stairs().reading("", CURRENT, "2 A", FORCE, "0.4 N").reading(
-                "", CURRENT, "4 A", FORCE, "0.8 N");
-        assertThat(Given.need(reduced(armless).outcome(MotorParameter.FLUX_LINKAGE))).contains("lever");
+        Given.Test armless =
+                stairs().reading("", CURRENT, "2 A", FORCE, "0.4 N").reading("", CURRENT, "4 A", FORCE, "0.8 N");
+        assertThat(Given.need(reduced(armless).outcome(MotorParameter.FLUX_LINKAGE)))
+                .contains("lever");
     }
 
     @Test
     void names_the_ratio_to_a_declared_constant() {
         Motor declared = Given.motor(MotorFigure.POLE_PAIRS, "7", MotorFigure.TORQUE_CONSTANT, "0.0371 N m/A [label]");
         TestResult result = Given.reduced(declared, readings(KT, " [q axis]").done());
-        assertThat(Given.says(result, "near √2") || Given.says(result, "near 1/√2")).isTrue();
+        assertThat(Given.says(result, "near √2") || Given.says(result, "near 1/√2"))
+                .isTrue();
     }
 
     @Test
@@ -85,7 +91,8 @@ class TorqueStairsTestTest {
         Given.Test test = stairs();
         for (int k = 1; k <= 8; k++) {
             double amp = 2.0 * k;
-            test.reading("", CURRENT, amp + "0 A [q axis]", TORQUE, Given.text(KT * amp * (1 - 4e-4 * amp * amp), 4, "N m"));
+            test.reading(
+                    "", CURRENT, amp + "0 A [q axis]", TORQUE, Given.text(KT * amp * (1 - 4e-4 * amp * amp), 4, "N m"));
         }
         TestResult result = reduced(test);
         assertThat(Given.says(result, "iron that saturates")).isTrue();
@@ -99,8 +106,7 @@ class TorqueStairsTestTest {
     }
 
     private static Recording recording(double[] amp, double[] torque) {
-        return Given.recording(
-                "a.csv", 1e-3, Given.channel("i", "A", amp), Given.channel("T", "N m", torque));
+        return Given.recording("a.csv", 1e-3, Given.channel("i", "A", amp), Given.channel("T", "N m", torque));
     }
 
     private static Given.Test recorded(String current) {
@@ -130,7 +136,8 @@ class TorqueStairsTestTest {
     void takes_a_torque_that_is_counted_the_other_way() {
         double[] amp = Given.noisy(ramp(10), 0.02, new Random(12));
         double[] torque = Arrays.stream(ramp(10)).map(i -> -KT * i).toArray();
-        TestResult result = reduced(recorded("q axis current"), recording(amp, Given.noisy(torque, 1e-3, new Random(13))));
+        TestResult result =
+                reduced(recorded("q axis current"), recording(amp, Given.noisy(torque, 1e-3, new Random(13))));
         assertThat(flux(result).si()).isCloseTo(2.5e-3, within(2e-5));
         assertThat(Given.says(result, "opposite senses")).isTrue();
     }

@@ -29,8 +29,7 @@ class BlockJackknifeTest {
                 error = correlation * error + random.nextGaussian();
                 y[i] = 3 + 2 * t[i] + error;
             }
-            BlockJackknife fit =
-                    BlockJackknife.of(Design.line(t), y, 20).orElseThrow();
+            BlockJackknife fit = BlockJackknife.of(Design.line(t), y, 20).orElseThrow();
             double k = Quantile.coverageFactor(0.95, fit.degreesOfFreedom());
             held += Math.abs(fit.parameter(1) - 2) <= k * fit.standardError(1) ? 1 : 0;
         }
