@@ -46,7 +46,7 @@ public record CoolingCurve(
         NonlinearFit fit = NonlinearFit.of(
                 x -> curve(second, x), ohm, ohm[last], Math.max(1e-12, ohm[0] - ohm[last]), Math.log(span / 2));
         LinearFit parabola = LinearFit.of(Design.polynomial(second, 2), ohm);
-        if (!fit.status().converged() || !parabola.status().converged() || !(fit.parameter(1) > 0)) {
+        if (!fit.status().converged()) {
             return Optional.empty();
         }
         double start = fit.parameter(0) + fit.parameter(1);
