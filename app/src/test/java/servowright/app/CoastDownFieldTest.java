@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import servowright.app.input.csv.ReadingHints;
 import servowright.engine.bench.MotorParameter;
@@ -60,8 +61,8 @@ class CoastDownFieldTest {
                 .filter(p -> p.template().contains("single samples of 0"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(((Phrase.Figure) repaired.figures().get("count")).value().si())
-                .isEqualTo(10);
+        Phrase.Part count = Objects.requireNonNull(repaired.figures().get("count"));
+        assertThat(((Phrase.Figure) count).value().si()).isEqualTo(10);
     }
 
     @Test
