@@ -199,7 +199,7 @@ class PageBrowserTest {
         drop(
                 "trace.csv",
                 rows(
-                        "Axis1\nSampling time interval(ms),0.5\nTime,Analog 1,Analog 2\nms,Motor speed,Torque\n",
+                        "Wheel\nSampling time interval(ms),0.5\nTime,Analog 1,Analog 2\nms,Motor speed,Torque\n",
                         i -> number("%.6f,%.6f,%.6f", i * 0.5, wave(i), wave(i + 5))));
         browser.says("main", "Motor speed");
         assertThat(browser.one("canvas").isDisplayed()).isTrue();
