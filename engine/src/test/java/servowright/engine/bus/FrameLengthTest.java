@@ -44,6 +44,33 @@ class FrameLengthTest {
         assertThat(ClassicalFrame.mostRemoteBits(IdLength.STANDARD)).isEqualTo(55);
         assertThat(ClassicalFrame.mostRemoteBits(IdLength.EXTENDED)).isEqualTo(80);
         assertThatThrownBy(() -> ClassicalFrame.mostBits(IdLength.STANDARD, 9)).hasMessageContaining("bytes");
+        // with the fixed bits held and the checksum free: 54 and 79, an independent dynamic programme in another language
+        assertThat(47 + StuffBound.most("0" + "x".repeat(11) + "100" + "0000" + "x".repeat(15)))
+                .isEqualTo(54);
+        assertThat(67 + StuffBound.most("0" + "x".repeat(11) + "11" + "x".repeat(18) + "100" + "0000" + "x".repeat(15)))
+                .isEqualTo(79);
+    }
+
+    /**
+     * 34 + 5 [more than 16 bytes] + 10 per byte is safe for every length; one bit less is exact or one high but for 48 bytes, where only an
+     * error-passive sender (indicator 1 before the code 1110) reaches 519 and any other 517. Independent dynamic programme in another
+     * language.
+     */
+    @Test
+    void the_closed_form_of_fd_data_is_safe_and_48_bytes_are_its_odd_case() {
+        for (int code = 0; code <= 15; code++) {
+            int bytes = FdFrame.bytesOf(code);
+            int closed = 33 + (bytes > 16 ? 5 : 0) + 10 * bytes;
+            assertThat(FdFrame.most(IdLength.STANDARD, code, true).dataBits() - closed)
+                    .as("%d bytes", bytes)
+                    .isBetween(bytes == 48 ? 1 : -1, bytes == 48 ? 1 : 0);
+        }
+        String head = "0" + "x".repeat(11) + "00" + "101";
+        int plain = FdFrame.least(IdLength.STANDARD, 14, true).dataBits();
+        assertThat(plain
+                        + StuffBound.most(head + "0" + "1110" + "x".repeat(384), head.length(), false)
+                                .after())
+                .isEqualTo(517);
     }
 
     /** Independent dynamic programme in another language; bits fields seen in a public kernel header. */

@@ -42,7 +42,16 @@ class FrameLengthsFieldTest {
             assertThat(ClassicalFrame.mostBits(IdLength.STANDARD, r[0])).isEqualTo(r[2]);
             assertThat(ClassicalFrame.leastBits(IdLength.EXTENDED, r[0])).isEqualTo(r[4]);
             assertThat(ClassicalFrame.mostBits(IdLength.EXTENDED, r[0])).isEqualTo(r[5]);
+            String free = fourBits(r[0]) + "x".repeat(8 * r[0] + 15);
+            assertThat(r[1] + StuffBound.most("0" + "x".repeat(11) + "000" + free))
+                    .isEqualTo(r[3]);
+            assertThat(r[4] + StuffBound.most("0" + "x".repeat(11) + "11" + "x".repeat(18) + "000" + free))
+                    .isEqualTo(r[6]);
         }
+    }
+
+    private static String fourBits(int code) {
+        return Integer.toBinaryString(16 + code).substring(1);
     }
 
     @Test
@@ -56,5 +65,28 @@ class FrameLengthsFieldTest {
             assertThat(FdFrame.least(IdLength.EXTENDED, r[0], true)).isEqualTo(new FdFrame(r[12], r[13]));
             assertThat(FdFrame.most(IdLength.EXTENDED, r[0], true)).isEqualTo(new FdFrame(r[16], r[17]));
         }
+    }
+
+    /** Stuff bits alone: most at the slow rate, most in all, most at the fast rate, and most from a sender that is not error passive. */
+    @Test
+    void fd_stuff_bits_agree_row_by_row() throws IOException {
+        String standard = "0" + "x".repeat(11) + "00" + "101";
+        String extended = "0" + "x".repeat(11) + "11" + "x".repeat(18) + "0" + "101";
+        for (int[] r : rows("fd")) {
+            String data = fourBits(r[0]) + "x".repeat(8 * r[1]);
+            stuffed(standard, data, r, 2);
+            stuffed(extended, data, r, 12);
+        }
+    }
+
+    private static void stuffed(String head, String data, int[] row, int at) {
+        StuffBound.Split any = StuffBound.most(head + "x" + data, head.length(), false);
+        StuffBound.Split all = StuffBound.most(head + "x" + data, head.length() + data.length() + 2, false);
+        StuffBound.Split active = StuffBound.most(head + "0" + data, head.length(), false);
+        assertThat(new int[] {
+                    any.before(), any.after(), all.total(), any.after(), active.before(), active.after()
+                })
+                .as("length code %d", row[0])
+                .containsExactly(row[at + 2], row[at + 3], row[at + 6], row[at + 7], row[at + 8], row[at + 9]);
     }
 }

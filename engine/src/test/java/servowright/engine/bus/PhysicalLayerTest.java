@@ -90,9 +90,33 @@ class PhysicalLayerTest {
         assertThat(CommonMode.mostShift(CommonMode.Range.WIDE)).isEqualTo(8.5);
     }
 
+    /**
+     * Six units of 2.7 A chained over hops of 0.25 m AWG 24 with 10 mohm at each contact: 0.0621 ohm a hop, 3.52 V on both conductors
+     * (question thread, recomputed). Half of it shifts the last ground: a dominant line comes at 5.26 V, 1.74 V inside the range.
+     */
+    @Test
+    void a_chained_supply_shifts_the_ground_of_the_last_node() {
+        double hopOhm = 2 * (0.25 * 0.08421 + 0.010);
+        double dropVolt = hopOhm * 2.7 * (6 + 5 + 4 + 3 + 2 + 1);
+        assertThat(dropVolt).isCloseTo(3.52, within(0.005));
+        CommonMode last = CommonMode.of(dropVolt / 2, CommonMode.Range.ORDINARY);
+        assertThat(last.highest()).isCloseTo(5.26, within(0.005));
+        assertThat(last.room()).isCloseTo(1.74, within(0.005));
+        assertThat(CommonMode.of(dropVolt * 2, CommonMode.Range.ORDINARY).room())
+                .isNegative();
+    }
+
     /** Rows of public reprints (seen): 1 Mbit/s 25 m, stubs 1.5 and 7.5 m; 500 kbit/s 100 m, 5.5 and 27.5 m; 50 kbit/s 1 km, 55 and 275 m. */
     @ParameterizedTest
-    @CsvSource({"1e6,25,1.5,7.5", "500e3,100,5.5,27.5", "400e3,100,5.5,27.5", "125e3,500,22,110", "20e3,1000,55,275"})
+    @CsvSource({
+        "1e6,25,1.5,7.5",
+        "800e3,50,2.5,12.5",
+        "500e3,100,5.5,27.5",
+        "400e3,100,5.5,27.5",
+        "250e3,250,11,55",
+        "125e3,500,22,110",
+        "20e3,1000,55,275"
+    })
     void usage_has_lengths_for_each_rate(double rate, double trunk, double stub, double stubs) {
         BusPractice row = BusPractice.at(rate);
         assertThat(row.trunkMetre()).isEqualTo(trunk);
