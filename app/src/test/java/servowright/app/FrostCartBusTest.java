@@ -127,6 +127,31 @@ class FrostCartBusTest {
     }
 
     @Test
+    void process_data_that_two_nodes_send_are_named() throws IOException {
+        View view = after(t -> {
+            List<Sender> senders = new ArrayList<>(t.senders());
+            senders.add(Sender.good("second"));
+            List<Stream> streams = new ArrayList<>(t.streams());
+            t.streams().stream()
+                    .filter(s -> s.name().equals("tilt feedback"))
+                    .map(s -> new Stream(
+                            "second",
+                            senders.size() - 1,
+                            s.id(),
+                            s.bytes(),
+                            false,
+                            s.periodNs(),
+                            s.offsetNs() + s.periodNs() * 2 / 5,
+                            0,
+                            s.fill()))
+                    .forEach(streams::add);
+            return with(t, senders, streams);
+        });
+        assertThat(finding(view, "bus-two-senders")).startsWith("fails").contains("0x185 comes in two series");
+        assertThat(finding(view, "bus-two-senders")).doesNotContain("0x184", "0x186");
+    }
+
+    @Test
     void a_host_that_cannot_keep_up_is_named() throws IOException {
         View view = after(t -> with(
                 t,
