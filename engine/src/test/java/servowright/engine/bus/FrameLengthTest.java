@@ -44,7 +44,8 @@ class FrameLengthTest {
         assertThat(ClassicalFrame.mostRemoteBits(IdLength.STANDARD)).isEqualTo(55);
         assertThat(ClassicalFrame.mostRemoteBits(IdLength.EXTENDED)).isEqualTo(80);
         assertThatThrownBy(() -> ClassicalFrame.mostBits(IdLength.STANDARD, 9)).hasMessageContaining("bytes");
-        // with the fixed bits held and the checksum free: 54 and 79, an independent dynamic programme in another language
+        // with the fixed bits held and the checksum free: 54 and 79, an independent dynamic programme in another
+        // language
         assertThat(47 + StuffBound.most("0" + "x".repeat(11) + "100" + "0000" + "x".repeat(15)))
                 .isEqualTo(54);
         assertThat(67 + StuffBound.most("0" + "x".repeat(11) + "11" + "x".repeat(18) + "100" + "0000" + "x".repeat(15)))

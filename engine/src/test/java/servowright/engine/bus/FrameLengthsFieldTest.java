@@ -83,9 +83,7 @@ class FrameLengthsFieldTest {
         StuffBound.Split any = StuffBound.most(head + "x" + data, head.length(), false);
         StuffBound.Split all = StuffBound.most(head + "x" + data, head.length() + data.length() + 2, false);
         StuffBound.Split active = StuffBound.most(head + "0" + data, head.length(), false);
-        assertThat(new int[] {
-                    any.before(), any.after(), all.total(), any.after(), active.before(), active.after()
-                })
+        assertThat(new int[] {any.before(), any.after(), all.total(), any.after(), active.before(), active.after()})
                 .as("length code %d", row[0])
                 .containsExactly(row[at + 2], row[at + 3], row[at + 6], row[at + 7], row[at + 8], row[at + 9]);
     }

@@ -2,12 +2,16 @@ package servowright.app.input.capture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import servowright.app.FieldData;
 import servowright.engine.capture.CaptureSummary;
 
@@ -30,6 +34,31 @@ class CaptureFieldTest {
         CaptureSummary summary = Seen.read(FieldData.captures().resolve(file), new Seen());
         assertThat(summary.frames()).isEqualTo(frames);
         assertThat(summary.malformed() + summary.others()).isZero();
+    }
+
+    /** Odd lines as they are kept beside the repository, with both line ends; the repository has its own copy of one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"synthetic-odd-cases.log", "synthetic-odd-cases.crlf.log"})
+    void reads_every_odd_line_as_its_table_says(String file) throws IOException {
+        Path folder = FieldData.captures();
+        OddCasesTest.agrees(folder.resolve(file), Files.readString(folder.resolve("synthetic-odd-cases.expected.csv")));
+        CaptureSummary summary = Seen.read(folder.resolve(file), new Seen());
+        assertThat(summary.lost()).isEqualTo(7);
+        assertThat(summary.xl()).isEqualTo(1);
+        assertThat(summary.malformed()).isEqualTo(5);
+    }
+
+    /** A new file beside the repository is to be looked at, not passed over. */
+    @Test
+    void no_capture_is_left_unread() throws IOException {
+        try (Stream<Path> files = Files.list(FieldData.captures())) {
+            List<Path> captures =
+                    files.filter(f -> !f.toString().matches(".*\\.(md|csv)")).toList();
+            assertThat(captures).hasSize(11).allSatisfy(f -> {
+                CaptureSummary summary = Seen.read(f, new Seen());
+                assertThat(summary.frames()).isPositive();
+            });
+        }
     }
 
     @Test

@@ -2,86 +2,60 @@ package servowright.engine.bus.traffic;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import servowright.engine.bus.ErrorState;
 
 /**
- * Writes traffic as the lines that Linux tools write and read: seconds in brackets, interface, identifier, hash, payload. Broken frames
- * become error frames with the class of the error and the counters of the sender. <b>Source.</b> form of the lines and classes of error
- * frames: public kernel header and can-utils sources (seen).
+ * Writes traffic as the lines that Linux tools write and read: seconds in brackets, interface, identifier, hash, payload. <b>Source.</b> form
+ * of the lines: public can-utils sources (seen).
  */
-public final class LogText implements Watcher {
-    private static final int ERROR_FRAME = 0x2000_0000;
-    private static final int PROTOCOL = 0x08;
-    private static final int NOT_ACKNOWLEDGED = 0x20;
-    private static final int BUS_OFF = 0x40;
-    private static final int RESTARTED = 0x100;
-    private static final int COUNTERS = 0x200;
+public final class LogText extends TrafficLog {
     private static final char[] HEX = "0123456789ABCDEF".toCharArray();
 
     private final Appendable out;
     private final String networkInterface;
-    private final long startNs;
     private final StringBuilder line = new StringBuilder(64);
 
     /**
      * @param startNs what the clock of the log shows at time 0, ns
      */
     public LogText(Appendable out, String networkInterface, long startNs) {
+        super(startNs);
         this.out = out;
         this.networkInterface = networkInterface;
-        this.startNs = startNs;
     }
 
     @Override
-    public void frame(Stream stream, long eventNs, long startNs, long endNs, byte[] payload) {
-        begin(endNs);
-        hex(stream.id(), stream.id() > 0x7ff ? 8 : 3);
+    void data(long us, Stream stream, byte[] payload) {
+        begin(us);
+        hex(stream.id(), extended(stream) ? 8 : 3);
         line.append(stream.fd() ? "##5" : "#");
-        bytes(payload);
-        end();
+        end(payload);
     }
 
     @Override
-    public void broken(Stream stream, Spoilt why, long startNs, long endNs, ErrorState state) {
-        int kind = why == Spoilt.NOT_ACKNOWLEDGED ? NOT_ACKNOWLEDGED : PROTOCOL;
-        byte[] detail = new byte[8];
-        detail[2] = (byte) (why == Spoilt.NOT_ACKNOWLEDGED ? 0 : why == Spoilt.NOISE ? 0x04 : 0x01);
-        detail[6] = (byte) Math.min(255, state.transmit());
-        detail[7] = (byte) Math.min(255, state.receive());
-        error(endNs, kind | COUNTERS, detail);
-    }
-
-    @Override
-    public void left(Sender sender, long ns) {
-        error(ns, BUS_OFF, new byte[8]);
-    }
-
-    @Override
-    public void back(Sender sender, long ns) {
-        error(ns, RESTARTED, new byte[8]);
-    }
-
-    private void error(long ns, int kind, byte[] detail) {
-        begin(ns);
-        hex(ERROR_FRAME | kind, 8);
+    void error(long us, int identifier, byte[] detail) {
+        begin(us);
+        hex(identifier, 8);
         line.append('#');
-        bytes(detail);
-        end();
+        end(detail);
     }
 
-    private void begin(long ns) {
-        long us = (startNs + ns) / 1000;
+    private void begin(long us) {
         line.setLength(0);
         line.append('(');
-        padded(us / 1_000_000, 10);
+        decimal(us / 1_000_000, 1_000_000_000);
         line.append('.');
-        padded(us % 1_000_000, 6);
+        decimal(us % 1_000_000, 100_000);
         line.append(") ").append(networkInterface).append(' ');
     }
 
-    private void padded(long value, int digits) {
-        String text = Long.toString(value);
-        line.append("0".repeat(Math.max(0, digits - text.length()))).append(text);
+    private void decimal(long value, long highest) {
+        if (value >= 10 * highest) {
+            line.append(value);
+            return;
+        }
+        for (long place = highest; place > 0; place /= 10) {
+            line.append((char) ('0' + value / place % 10));
+        }
     }
 
     private void hex(int value, int digits) {
@@ -90,13 +64,10 @@ public final class LogText implements Watcher {
         }
     }
 
-    private void bytes(byte[] payload) {
+    private void end(byte[] payload) {
         for (byte b : payload) {
-            hex(b & 0xff, 2);
+            line.append(HEX[(b >>> 4) & 15]).append(HEX[b & 15]);
         }
-    }
-
-    private void end() {
         try {
             out.append(line.append('\n'));
         } catch (IOException e) {
