@@ -155,14 +155,16 @@ class BenchFieldTest {
                 recording,
                 Map.of("Channel 1", "applied", "Channel 2", "shunt"),
                 with(Figures.none(), TestFigure.SHUNT, "1 ohm"));
-        assertThat(figure(result, "tau").si()).isCloseTo(1.0079e-3, within(0.0012e-3));
+        Known all = FieldReduction.figure(result, "of all steps together", "tau");
+        assertThat(all.si()).isCloseTo(1.0079e-3, within(0.0005e-3));
+        assertThat(all.standardUncertainty()).isLessThan(0.001e-3);
         assertThat(need(result, MotorParameter.PHASE_INDUCTANCE)).contains("was contacted");
     }
 
     @Test
     void finds_the_frequency_of_a_long_record() {
         Recording recording = read(FieldData.files("s08-scope-key-colon").get(0), ReadingHints.none());
-        assertThat(figure(spin(recording, "voltage"), "f").si()).isCloseTo(1010.98, within(0.1));
+        assertThat(figure(spin(recording, "voltage"), "f").si()).isCloseTo(1010.98, within(0.02));
     }
 
     @Test
@@ -183,7 +185,11 @@ class BenchFieldTest {
                 .isEmpty();
     }
 
-    /** Terminals against ground of a running motor: counts and a 16-bit counter of microseconds. */
+    /**
+     * Terminals against ground of a running motor: counts and a 16-bit counter of microseconds. The motor gains speed; what
+     * counts is the mean. The amplitudes from outside were read off a Fourier sum over 12.2 periods, into which offset and
+     * mirror image leak by up to 1 / (2 pi 12.2) = 1.3 %, 11.6 counts; the regression separates them.
+     */
     @Test
     void sees_the_fundamental_in_three_chopped_terminal_voltages() {
         double[] counts = {893, 873, 895};
@@ -197,9 +203,15 @@ class BenchFieldTest {
             Recording scaled = read(FieldData.files("s09-phase-terminals-adc").get(0), hints);
             TestResult result = reduced(TestKind.SPIN, scaled, Map.of(name, "voltage"), ROOM);
             Known hertz = figure(result, "f");
-            assertThat(hertz.si()).as(name).isCloseTo(71.66, within(hertz.expandedUncertainty() + 0.1));
-            assertThat(hertz.expandedUncertainty()).isLessThan(1);
-            assertThat(figure(result, "E").si()).as(name).isCloseTo(0.01 * counts[phase], within(0.15));
+            assertThat(hertz.si()).as(name).isCloseTo(71.66, within(0.05));
+            assertThat(hertz.expandedUncertainty()).isLessThan(0.1);
+            Known volt = figure(result, "E");
+            double scatter = volt.parts().entrySet().stream()
+                    .filter(part -> part.getKey().id().endsWith("pieces"))
+                    .mapToDouble(Map.Entry::getValue)
+                    .sum();
+            assertThat(scatter).isBetween(0.001, 0.06);
+            assertThat(volt.si()).as(name).isCloseTo(0.01 * counts[phase], within(0.116 + 2 * scatter));
         }
     }
 }

@@ -148,8 +148,8 @@ final class InductanceStepTest {
         List<StepFit> good = fits.found().orElseThrow();
         StepCurves.add(sheet, current.orElseThrow(), good);
         if (contacts.isEmpty()) {
-            sheet.detail(Phrase.of("time constant {tau}")
-                    .with("tau", Quantity.of(good.get(0).tauS(), "s"), "ms"));
+            sheet.detail(Phrase.of("time constant of all steps together {tau}")
+                    .with("tau", reduction.tau(sheet, good), "us"));
             return Outcome.missing(
                     "where the winding was contacted in " + test.id(),
                     "state channels: {.. : current A to B}, or {.. : current A to BC}");

@@ -3,6 +3,7 @@ package servowright.engine.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import servowright.engine.bench.ChannelRole.Signal;
 import servowright.engine.bench.Instruments.Reads;
 import servowright.engine.known.Known;
@@ -40,6 +41,7 @@ final class SpinTest {
     private final List<SpinFit> fits = new ArrayList<>();
     private final List<ChannelRole> roles = new ArrayList<>();
     private final List<Missing<?>> refusals = new ArrayList<>();
+    private Optional<Known> hertzOfFirst = Optional.empty();
 
     private SpinTest(BenchTest test, Motor motor, Recording recording) {
         this.test = test;
@@ -91,6 +93,7 @@ final class SpinTest {
         roles.add(role);
         sheet.remarks(fit.remarks());
         Known[] found = voltAndHertz(fit);
+        hertzOfFirst = hertzOfFirst.or(() -> Optional.of(found[1]));
         if (role.contacts().isEmpty()) {
             ask(channel.name(), found[0], found[1]);
         } else {
@@ -134,19 +137,20 @@ final class SpinTest {
         Known volt;
         Known hertz;
         if (fit.pieces().speedChanged()) {
-            double mean = (fit.pieces().leastHertz() + fit.pieces().mostHertz()) / 2;
+            double mean = fit.pieces().meanHertz();
             double scatter = fit.pieces().meanVoltPerHertzError() * mean;
             Source source = Source.of(id + " pieces", fit.pieces().count() - 1.0);
+            Source count = Source.of(id + " mean frequency");
+            double error = fit.pieces().meanHertzError();
+            // The quotient is what the pieces fix: an error of the mean frequency moves both together.
             volt = Known.of(
-                    Quantity.of(fit.pieces().meanVoltPerHertz() * mean, "V"), scatter, source, Origin.MEASURED, from);
-            hertz = Known.of(
-                    Quantity.of(mean, "Hz"),
-                    (fit.pieces().mostHertz() - fit.pieces().leastHertz()) / Math.sqrt(12),
-                    Source.of(id + " speed change"),
-                    Origin.MEASURED,
-                    from);
-            // The quotient is what the pieces fix: the spread of speed moves both together.
-            volt = withSameSpread(volt, hertz, id);
+                            Quantity.of(fit.pieces().meanVoltPerHertz() * mean, "V"),
+                            scatter,
+                            source,
+                            Origin.MEASURED,
+                            from)
+                    .withPart(count, fit.pieces().meanVoltPerHertz() * error);
+            hertz = Known.of(Quantity.of(mean, "Hz"), error, count, Origin.MEASURED, from);
             sheet.remark(
                     Phrase.of("the speed changed from {least} to {most} electrical during the record; it was reduced "
                                     + "in {count} pieces")
@@ -165,12 +169,6 @@ final class SpinTest {
             hertz = both.get(1);
         }
         return noted(fit, volt, hertz);
-    }
-
-    private static Known withSameSpread(Known volt, Known hertz, String id) {
-        Source spread = Source.of(id + " speed change");
-        double together = volt.si() / hertz.si() * hertz.parts().getOrDefault(spread, 0.0);
-        return together == 0 ? volt : volt.withPart(spread, together);
     }
 
     private Known[] noted(SpinFit fit, Known volt, Known hertz) {
@@ -233,20 +231,7 @@ final class SpinTest {
     }
 
     private void polePairs() {
-        if (fits.isEmpty()) {
-            return;
-        }
-        Known hertz = frequencyOf(fits.get(0));
-        SpinPolePairs.add(sheet, test, hertz, test.figures().known(TestFigure.SPEED), instruments);
-    }
-
-    private Known frequencyOf(SpinFit fit) {
-        Known bare = Known.of(
-                Quantity.of(fit.hertz(), "Hz"),
-                fit.fit().frequencyStandardError(),
-                Source.of(test.id() + " frequency"),
-                Origin.MEASURED,
-                recording.name() + " " + fit.trace().channel());
-        return instruments.limited(bare, Reads.TIME);
+        hertzOfFirst.ifPresent(
+                hertz -> SpinPolePairs.add(sheet, test, hertz, test.figures().known(TestFigure.SPEED), instruments));
     }
 }

@@ -148,7 +148,7 @@ final class StepReduction {
     }
 
     /** Time constant: exponential fit, with what the integral differs beyond scatter as model spread. */
-    private Known tau(ResultSheet sheet, List<StepFit> fits) {
+    Known tau(ResultSheet sheet, List<StepFit> fits) {
         List<Known> each = new ArrayList<>();
         for (int k = 0; k < fits.size(); k++) {
             StepFit fit = fits.get(k);

@@ -11,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
+import servowright.engine.known.Phrase;
 import servowright.engine.known.Source;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
@@ -114,6 +115,14 @@ class InductanceStepTestTest {
                 step().channel("CH1", "A to B").channel("CH2", "current").done(), recording);
         // Loop resistance 2 V over 2 A: 1 ohm; half of 1.0079 mH per phase.
         assertThat(value(result, MotorParameter.PHASE_INDUCTANCE).si()).isCloseTo(1.0079e-3 / 2, within(2e-6));
+        TestResult bare = reduced(
+                step().channel("CH1", "applied").channel("CH2", "current").done(), recording);
+        Known all = bare.details().stream()
+                .filter(p -> p.template().contains("of all steps together"))
+                .map(p -> ((Phrase.Figure) p.figures().get("tau")).value())
+                .findFirst()
+                .orElseThrow();
+        assertThat(all.si()).isCloseTo(tau, within(1e-6));
     }
 
     @Test

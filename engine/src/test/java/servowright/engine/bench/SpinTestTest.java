@@ -7,9 +7,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
+import servowright.engine.known.Phrase;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
@@ -147,6 +149,25 @@ class SpinTestTest {
                 Given.recording("a.csv", 2e-5, Given.channel("CH1", "V", Given.noisy(v, 0.004, new Random(5)))));
         assertThat(flux(result).si()).isCloseTo(FLUX, within(2e-3 * FLUX));
         assertThat(result.remarks()).anyMatch(p -> p.template().contains("speed changed"));
+    }
+
+    @Test
+    void gives_the_mean_frequency_of_a_speed_that_changes() {
+        // 70 Hz and 30 Hz more each second, over 0.2 s: 73 Hz on average, by hand.
+        for (int seed = 1; seed <= 5; seed++) {
+            double[] v = Given.sampled(
+                    10_000, 2e-5, t -> linePeak(70 + 30 * t) * Math.sin(2 * Math.PI * (70 * t + 15 * t * t)));
+            TestResult result = reduced(
+                    spin().done(),
+                    Given.recording("a.csv", 2e-5, Given.channel("CH1", "V", Given.noisy(v, 0.05, new Random(seed)))));
+            Known hertz = result.details().stream()
+                    .flatMap(p -> Stream.ofNullable(p.figures().get("f")))
+                    .map(part -> ((Phrase.Figure) part).value())
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(hertz.si()).as("seed %d", seed).isCloseTo(73, within(0.02));
+            assertThat(hertz.expandedUncertainty()).isBetween(0.002, 0.05);
+        }
     }
 
     @Test
