@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
+import servowright.engine.known.Phrase;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Bus;
@@ -234,6 +235,16 @@ final class Given {
     }
 
     /** What an outcome without an answer asks for first. */
+    /** A figure in the detail whose words are given. */
+    static Known figure(TestResult result, String words, String name) {
+        return result.details().stream()
+                .filter(p -> p.template().contains(words))
+                .flatMap(p -> Stream.ofNullable(p.figures().get(name)))
+                .map(part -> ((Phrase.Figure) part).value())
+                .findFirst()
+                .orElseThrow();
+    }
+
     static String need(Outcome<Candidate> outcome) {
         return outcome.fold(
                 answer -> "nothing, there is " + answer.value().value(),

@@ -11,7 +11,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
-import servowright.engine.known.Phrase;
 import servowright.engine.known.Source;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
@@ -117,11 +116,7 @@ class InductanceStepTestTest {
         assertThat(value(result, MotorParameter.PHASE_INDUCTANCE).si()).isCloseTo(1.0079e-3 / 2, within(2e-6));
         TestResult bare = reduced(
                 step().channel("CH1", "applied").channel("CH2", "current").done(), recording);
-        Known all = bare.details().stream()
-                .filter(p -> p.template().contains("of all steps together"))
-                .map(p -> ((Phrase.Figure) p.figures().get("tau")).value())
-                .findFirst()
-                .orElseThrow();
+        Known all = Given.figure(bare, "of all steps together", "tau");
         assertThat(all.si()).isCloseTo(tau, within(1e-6));
     }
 

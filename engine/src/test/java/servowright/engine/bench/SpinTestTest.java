@@ -7,11 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
-import servowright.engine.known.Phrase;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
@@ -160,11 +158,7 @@ class SpinTestTest {
             TestResult result = reduced(
                     spin().done(),
                     Given.recording("a.csv", 2e-5, Given.channel("CH1", "V", Given.noisy(v, 0.05, new Random(seed)))));
-            Known hertz = result.details().stream()
-                    .flatMap(p -> Stream.ofNullable(p.figures().get("f")))
-                    .map(part -> ((Phrase.Figure) part).value())
-                    .findFirst()
-                    .orElseThrow();
+            Known hertz = Given.figure(result, "peak at", "f");
             assertThat(hertz.si()).as("seed %d", seed).isCloseTo(73, within(0.02));
             assertThat(hertz.expandedUncertainty()).isBetween(0.002, 0.05);
         }
