@@ -2,70 +2,31 @@ package servowright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static servowright.app.FieldReduction.need;
+import static servowright.app.FieldReduction.read;
 
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import servowright.app.input.csv.ReadResult;
 import servowright.app.input.csv.ReadingHints;
-import servowright.app.input.csv.RecordingReader;
-import servowright.engine.bench.Identification;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.bench.TestResult;
 import servowright.engine.known.Known;
-import servowright.engine.known.Phrase;
-import servowright.engine.known.Place;
-import servowright.engine.machine.BenchTest;
-import servowright.engine.machine.Bus;
-import servowright.engine.machine.Declared;
 import servowright.engine.machine.Figures;
-import servowright.engine.machine.Machine;
-import servowright.engine.machine.Motor;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
-import servowright.engine.quantity.QuantityText;
-import servowright.engine.quantity.Stated;
 import servowright.engine.quantity.Units;
 import servowright.engine.recording.Recording;
 
 /** Real recordings through whole bench tests, against figures computed outside from the same files. */
 class BenchFieldTest {
-    private static final Place NOWHERE = new Place("bench.yaml", 1, "");
-    private static final Figures<TestFigure> ROOM = with(Figures.none(), TestFigure.MAGNETS_AT, "20 degC ± 0.1 K");
-
-    private static Figures<TestFigure> with(Figures<TestFigure> figures, TestFigure figure, String text) {
-        return figures.with(figure, Declared.of((Stated) QuantityText.parse(text), NOWHERE));
-    }
-
-    private static Recording read(Path file, ReadingHints hints) {
-        ReadResult result = RecordingReader.read(file, "field", hints);
-        assertThat(result).isInstanceOf(ReadResult.Read.class);
-        return ((ReadResult.Read) result).recording();
-    }
+    private static final Figures<TestFigure> ROOM =
+            FieldReduction.with(Figures.none(), TestFigure.MAGNETS_AT, "20 degC ± 0.1 K");
 
     private static TestResult reduced(
             TestKind kind, Recording recording, Map<String, String> channels, Figures<TestFigure> figures) {
-        Motor motor = new Motor("m", NOWHERE, Figures.none(), Optional.empty());
-        Machine machine = new Machine(
-                "Field",
-                "",
-                Figures.none(),
-                Optional.empty(),
-                Map.of("m", motor),
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                Bus.none());
-        BenchTest test = new BenchTest(
-                "field 1", NOWHERE, kind, "m", Optional.of(recording.name()), channels, figures, List.of(), Map.of());
-        return Identification.identify(machine, List.of(test), Map.of(recording.name(), recording))
-                .tests()
-                .get(0);
+        return FieldReduction.reduced(kind, FieldReduction.unknownMotor(), recording, channels, figures);
     }
 
     private static TestResult spin(Recording recording, String shows) {
@@ -73,20 +34,8 @@ class BenchFieldTest {
         return reduced(TestKind.SPIN, recording, Map.of(channel, shows), ROOM);
     }
 
-    private static String need(TestResult result, MotorParameter what) {
-        return result.outcome(what)
-                .fold(
-                        answer -> "nothing, there is " + answer.value().value(),
-                        missing -> missing.needs().get(0).what());
-    }
-
-    /** A figure in the details, in SI. */
     private static Known figure(TestResult result, String name) {
-        return result.details().stream()
-                .flatMap(p -> Stream.ofNullable(p.figures().get(name)))
-                .map(part -> ((Phrase.Figure) part).value())
-                .findFirst()
-                .orElseThrow();
+        return FieldReduction.figure(result, "", name);
     }
 
     /** Samples in volt, which some files do not say. */
@@ -154,7 +103,7 @@ class BenchFieldTest {
                 TestKind.INDUCTANCE_STEP,
                 recording,
                 Map.of("Channel 1", "applied", "Channel 2", "shunt"),
-                with(Figures.none(), TestFigure.SHUNT, "1 ohm"));
+                FieldReduction.with(Figures.none(), TestFigure.SHUNT, "1 ohm"));
         Known all = FieldReduction.figure(result, "of all steps together", "tau");
         assertThat(all.si()).isCloseTo(1.0079e-3, within(0.0005e-3));
         assertThat(all.standardUncertainty()).isLessThan(0.001e-3);

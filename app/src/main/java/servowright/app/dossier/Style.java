@@ -14,11 +14,15 @@ final class Style {
         String foot = "@page { size: A4; margin: 16mm 15mm 18mm;"
                 + " @bottom-left { content: \"" + escaped(machine) + "\"; font: 8pt sans-serif; }"
                 + " @bottom-right { content: counter(page) \" / \" counter(pages); font: 8pt sans-serif; } }\n";
-        try (InputStream css = Style.class.getResourceAsStream("dossier.css")) {
+        return foot + sheet("/servowright/app/view/verdicts.css") + sheet("dossier.css");
+    }
+
+    private static String sheet(String name) {
+        try (InputStream css = Style.class.getResourceAsStream(name)) {
             if (css == null) {
-                throw new IllegalStateException("dossier.css is not beside " + Style.class.getName());
+                throw new IllegalStateException(name + " is not in the program");
             }
-            return foot + new String(css.readAllBytes(), StandardCharsets.UTF_8);
+            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -4,8 +4,11 @@ import generated.servowright.JtelayoutGenerated;
 import generated.servowright.JteproblemsGenerated;
 import generated.servowright.JtewaitingGenerated;
 import gg.jte.Content;
+import gg.jte.html.HtmlInterceptor;
+import gg.jte.html.HtmlTemplateOutput;
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -21,6 +24,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import servowright.app.view.AxisView;
 import servowright.app.view.FindingView;
 import servowright.app.view.View;
@@ -92,6 +96,19 @@ public final class Desk {
     private static Optional<AxisView> axis(Context ctx, View view) {
         String name = ctx.queryParam("axis");
         return view.axes().stream().filter(a -> a.name().equals(name)).findFirst();
+    }
+
+    /** A template as it was compiled. */
+    @FunctionalInterface
+    public interface Template {
+        void render(HtmlTemplateOutput out, @Nullable HtmlInterceptor interceptor, Asked asked);
+    }
+
+    /** Answers the subject's own address with a view of the assessment. */
+    public void page(RoutesConfig routes, Subject subject, Template template) {
+        routes.get(
+                subject.path(),
+                ctx -> show(ctx, subject, asked -> out -> template.render((HtmlTemplateOutput) out, null, asked)));
     }
 
     /** A view that needs no assessment. */

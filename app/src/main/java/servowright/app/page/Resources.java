@@ -15,6 +15,7 @@ final class Resources {
     private record File(String resource, String type) {}
 
     private static final Map<String, File> FILES = Map.of(
+            "verdicts.css", new File("/servowright/app/view/verdicts.css", CSS),
             "page.css", new File("page.css", CSS),
             "page.js", new File("page.js", SCRIPT),
             "plots.js", new File("plots.js", SCRIPT),

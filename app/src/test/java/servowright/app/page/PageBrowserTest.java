@@ -51,6 +51,12 @@ class PageBrowserTest {
         return Files.readString(page.folder().resolve(name));
     }
 
+    private static void takesBack(String name, String before) throws IOException {
+        browser.click(".undo button");
+        browser.says("#notice", "Taken back");
+        assertThat(file(name)).isEqualTo(before);
+    }
+
     @Test
     void shows_verdicts_with_their_figures_worst_first() {
         browser.go("/");
@@ -93,9 +99,7 @@ class PageBrowserTest {
                                 "current: 2.004 A, voltage: 0.4795 V}",
                                 "current: 2.004 A, voltage: 0.4795 V}\n      - {pair: A to B, current: '1,5 A', voltage: 0.3585 V}"));
         browser.says("#resistance-hub-1", "current 1,5 A, voltage 0.3585 V");
-        browser.click(".undo button");
-        browser.says("#notice", "Taken back");
-        assertThat(file("bench.yaml")).isEqualTo(before);
+        takesBack("bench.yaml", before);
     }
 
     @Test
@@ -123,9 +127,7 @@ class PageBrowserTest {
         assertThat(file("machine.yaml")).isEqualTo(before.replace("speed: 128 rpm", "speed: 90 rpm"));
         browser.go("/findings?axis=lift");
         browser.says("#lift-speed-reach .verdict", "holds");
-        browser.click(".undo button");
-        browser.says("#notice", "Taken back");
-        assertThat(file("machine.yaml")).isEqualTo(before);
+        takesBack("machine.yaml", before);
     }
 
     @Test
@@ -225,9 +227,7 @@ class PageBrowserTest {
                 .contains("motor: slim");
         assertThat(page.folder().resolve("recordings/bare.csv")).exists();
         browser.says("#spin-slim-1", "690 rpm");
-        browser.click(".undo button");
-        browser.says("#notice", "Taken back");
-        assertThat(file("bench.yaml")).isEqualTo(before);
+        takesBack("bench.yaml", before);
     }
 
     @Test

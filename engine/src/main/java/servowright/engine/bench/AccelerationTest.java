@@ -64,10 +64,7 @@ final class AccelerationTest {
     private static void flux(
             BenchTest test, Motor motor, Optional<Known> polePairs, DrivenValues values, ResultSheet sheet) {
         if (polePairs.isEmpty()) {
-            sheet.missing(
-                    MotorParameter.FLUX_LINKAGE,
-                    "pole pairs of " + motor.name() + ", for the flux linkage from " + test.id(),
-                    "count the magnets, or state pole_pairs");
+            FluxReduction.askForPolePairs(sheet, test, motor);
             return;
         }
         FluxReduction flux = new FluxReduction(test, motor);

@@ -7,13 +7,10 @@ import servowright.engine.encoder.Alignment;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Phrase;
-import servowright.engine.known.Source;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
-import servowright.engine.quantity.Dimension;
-import servowright.engine.quantity.Quantity;
 
 /**
  * Stops at standing fields, read from both sides: commutation offset, direction, pole pairs, friction. The first reading is
@@ -88,8 +85,9 @@ final class AlignmentTest {
     private void tell(Alignment found, int stops) {
         int used = stops - found.trapped().size();
         double scatter = found.spreadElectricalRad() / Math.sqrt(Math.max(1, used - 2));
-        Known lag = angle(Math.abs(found.frictionElectricalRad()), scatter, " scatter of the lag");
-        Known offset = AngleFit.uneven(test, angle(found.offsetElectricalRad(), scatter, " scatter"), lag);
+        Known lag = AngleFit.angle(test, Math.abs(found.frictionElectricalRad()), scatter, " scatter of the lag");
+        Known offset =
+                AngleFit.uneven(test, AngleFit.angle(test, found.offsetElectricalRad(), scatter, " scatter"), lag);
         working.note("friction, half of the difference of the sides", "{δ}", "deg", "torque balance at a stop", lag);
         working.note(
                 "commutation offset, mean of both sides",
@@ -116,14 +114,5 @@ final class AlignmentTest {
         Known pairs = Known.number(polePairs, Origin.MEASURED, test.place().text());
         own.note("pole pairs", "{p}", "", "electrical over mechanical travel, whole within 2 %", pairs);
         return new Candidate(pairs, test.id(), own.end());
-    }
-
-    private Known angle(double rad, double standardRad, String source) {
-        return Known.of(
-                new Quantity(rad, Dimension.ANGLE),
-                standardRad,
-                Source.of(test.id() + source),
-                Origin.MEASURED,
-                test.place().text());
     }
 }

@@ -12,17 +12,13 @@ import servowright.engine.known.Outcome.Missing;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Propagation;
 import servowright.engine.known.Source;
-import servowright.engine.known.Term;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.TestFigure;
-import servowright.engine.motor.Conductor;
 import servowright.engine.motor.RunningFit;
-import servowright.engine.motor.WindingResistance;
 import servowright.engine.numeric.SmoothWindows;
 import servowright.engine.quantity.CurrentBasis;
-import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.recording.Recording;
 
@@ -31,7 +27,6 @@ import servowright.engine.recording.Recording;
  * back-EMF constant and dead zone, the motion gives inertia and drag.
  */
 final class AxisLogTest {
-    private static final double TWENTY_CELSIUS_KELVIN = 293.15;
     private static final double MOST_LEFT = 0.2;
     private static final double SEEN = 2;
 
@@ -205,15 +200,7 @@ final class AxisLogTest {
         all.addAll(winding.assumptions());
         Working.Sheet working = Working.begin();
         working.note("slope of voltage against current", "{R}", "mohm", VOLTAGES, warm);
-        Known cold = working.line(
-                "phase resistance, winding at 20 degC",
-                "{R20} = {R} · (234.5 + 20) / (234.5 + {t})",
-                "mohm",
-                Dimension.RESISTANCE,
-                "annealed copper of 100 % IACS; IEC 60034-1 takes 235",
-                v -> WindingResistance.atTemperature(v[0], v[1], TWENTY_CELSIUS_KELVIN, Conductor.COPPER_IACS),
-                Term.of("R", warm, "mohm"),
-                Term.of("t", winding.kelvin(), "degC"));
+        Known cold = ColdWinding.resistance(working, warm, winding.kelvin());
         sheet.value(
                 MotorParameter.PHASE_RESISTANCE,
                 new Candidate(cold.as(Origin.MEASURED, test.id()), test.id(), working.end(), all));
@@ -221,10 +208,7 @@ final class AxisLogTest {
 
     private void flux(Known emf) {
         if (polePairs.isEmpty()) {
-            sheet.missing(
-                    MotorParameter.FLUX_LINKAGE,
-                    "pole pairs of " + motor.name() + ", for the flux linkage from " + test.id(),
-                    "count the magnets, or state pole_pairs");
+            FluxReduction.askForPolePairs(sheet, test, motor);
             return;
         }
         FluxReduction flux = new FluxReduction(test, motor);

@@ -26,35 +26,14 @@ public enum AxisParameter implements Sought {
             "deg",
             "the offset found again after taking the mount apart and together");
 
-    private final String words;
-    private final String symbol;
-    private final String unit;
-    private final String settle;
+    private final Caption caption;
 
     AxisParameter(String words, String symbol, String unit, String settle) {
-        this.words = words;
-        this.symbol = symbol;
-        this.unit = unit;
-        this.settle = settle;
+        this.caption = new Caption(words, symbol, unit, settle);
     }
 
     @Override
-    public String words() {
-        return words;
-    }
-
-    @Override
-    public String symbol() {
-        return symbol;
-    }
-
-    @Override
-    public String unit() {
-        return unit;
-    }
-
-    @Override
-    public String settle() {
-        return settle;
+    public Caption caption() {
+        return caption;
     }
 }

@@ -36,6 +36,14 @@ final class FluxReduction {
         this.motor = motor;
     }
 
+    /** Says that a torque constant tells the flux linkage only with the pole pairs. */
+    static void askForPolePairs(ResultSheet result, BenchTest test, Motor motor) {
+        result.missing(
+                MotorParameter.FLUX_LINKAGE,
+                "pole pairs of " + motor.name() + ", for the flux linkage from " + test.id(),
+                "count the magnets, or state pole_pairs");
+    }
+
     void assume(Phrase phrase) {
         if (!assumptions.contains(phrase)) {
             assumptions.add(phrase);

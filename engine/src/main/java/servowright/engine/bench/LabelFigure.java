@@ -7,15 +7,10 @@ import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Source;
-import servowright.engine.known.Term;
 import servowright.engine.known.Working;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
-import servowright.engine.motor.Conductor;
-import servowright.engine.motor.WindingInductance;
-import servowright.engine.motor.WindingResistance;
-import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.HookUp;
 
 /**
@@ -25,50 +20,41 @@ import servowright.engine.quantity.HookUp;
  * @param limited   whether its limits are its own
  */
 record LabelFigure(Candidate candidate, Optional<HookUp> hookUp, boolean limited) {
-    private static final double TWENTY_CELSIUS_KELVIN = 293.15;
-
     /** Every declared resistance, per phase at 20 degC. */
     static List<LabelFigure> resistances(Motor motor) {
-        List<LabelFigure> found = new ArrayList<>();
-        for (Declared declared : motor.figures().all(MotorFigure.RESISTANCE)) {
-            LabelTolerance limits = LabelTolerance.of(MotorFigure.RESISTANCE, declared);
-            List<Phrase> assumptions = new ArrayList<>(limits.assumptions());
-            HookUp hookUp = hookUp(motor, declared, assumptions);
-            Working.Sheet sheet = Working.begin();
-            Known ohm = stated(sheet, "resistance", "mohm", limits.known());
-            Known phase = sheet.line(
-                    "phase of the equivalent star",
-                    "{R} = {Rl} / " + hookUp.perPhase(),
-                    "mohm",
-                    Dimension.RESISTANCE,
-                    hookUp.words() + ": phases in series and parallel",
-                    v -> WindingResistance.phaseOhm(v[0], hookUp, 0),
-                    Term.of("Rl", ohm, "mohm"));
-            Known cold = atTwenty(sheet, declared, phase, assumptions);
-            Known value = finished(cold, declared, hookUp);
-            found.add(new LabelFigure(
-                    candidate(value, declared, sheet, assumptions), Optional.of(hookUp), limits.stated()));
-        }
-        return found;
+        return contacted(
+                motor,
+                MotorFigure.RESISTANCE,
+                (declared, hookUp, limits, sheet, assumptions) -> atTwenty(
+                        sheet,
+                        declared,
+                        EquivalentStar.resistance(
+                                sheet, EquivalentStar.LABEL, stated(sheet, "resistance", "mohm", limits), hookUp),
+                        assumptions));
     }
 
     /** Every declared inductance between terminals, per phase: somewhere between d and q. */
     static List<LabelFigure> inductances(Motor motor) {
+        return contacted(
+                motor,
+                MotorFigure.INDUCTANCE,
+                (declared, hookUp, limits, sheet, assumptions) ->
+                        EquivalentStar.inductance(sheet, stated(sheet, "inductance", "uH", limits), hookUp));
+    }
+
+    /** From a figure between contacts to that of a phase. */
+    private interface ToPhase {
+        Known of(Declared declared, HookUp hookUp, Known limits, Working.Sheet sheet, List<Phrase> assumptions);
+    }
+
+    private static List<LabelFigure> contacted(Motor motor, MotorFigure figure, ToPhase toPhase) {
         List<LabelFigure> found = new ArrayList<>();
-        for (Declared declared : motor.figures().all(MotorFigure.INDUCTANCE)) {
-            LabelTolerance limits = LabelTolerance.of(MotorFigure.INDUCTANCE, declared);
+        for (Declared declared : motor.figures().all(figure)) {
+            LabelTolerance limits = LabelTolerance.of(figure, declared);
             List<Phrase> assumptions = new ArrayList<>(limits.assumptions());
             HookUp hookUp = hookUp(motor, declared, assumptions);
             Working.Sheet sheet = Working.begin();
-            Known henry = stated(sheet, "inductance", "uH", limits.known());
-            Known phase = sheet.line(
-                    "phase of the equivalent star",
-                    "{L} = {Ll} / " + hookUp.perPhase(),
-                    "uH",
-                    Dimension.INDUCTANCE,
-                    hookUp.words() + ": phases in series and parallel",
-                    v -> WindingInductance.phaseHenry(v[0], hookUp),
-                    Term.of("Ll", henry, "uH"));
+            Known phase = toPhase.of(declared, hookUp, limits.known(), sheet, assumptions);
             Known value = finished(phase, declared, hookUp);
             found.add(new LabelFigure(
                     candidate(value, declared, sheet, assumptions), Optional.of(hookUp), limits.stated()));
@@ -144,25 +130,15 @@ record LabelFigure(Candidate candidate, Optional<HookUp> hookUp, boolean limited
             return phase;
         }
         double kelvin = declared.stated().temperature().get().si();
-        double least = TWENTY_CELSIUS_KELVIN - 100;
+        double least = ColdWinding.TWENTY_CELSIUS_KELVIN - 100;
         if (!(kelvin > least)) {
             assumptions.add(Phrase.of("temperature stated for the resistance is out of range; not used"));
             return phase;
         }
-        return sheet.line(
-                "winding at 20 degC",
-                "{R20} = {R} · (234.5 + 20) / (234.5 + {t})",
-                "mohm",
-                Dimension.RESISTANCE,
-                "annealed copper of 100 % IACS",
-                v -> WindingResistance.atTemperature(v[0], v[1], TWENTY_CELSIUS_KELVIN, Conductor.COPPER_IACS),
-                Term.of("R", phase, "mohm"),
-                Term.of(
-                        "t",
-                        Known.exact(
-                                declared.stated().temperature().get(),
-                                Origin.DECLARED,
-                                declared.place().text()),
-                        "degC"));
+        Known stated = Known.exact(
+                declared.stated().temperature().get(),
+                Origin.DECLARED,
+                declared.place().text());
+        return ColdWinding.resistance(sheet, "winding at 20 degC", "annealed copper of 100 % IACS", phase, stated);
     }
 }

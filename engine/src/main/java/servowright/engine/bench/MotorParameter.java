@@ -40,39 +40,14 @@ public enum MotorParameter implements Sought {
             "K/W",
             "load it until its temperature settles, and read the winding while it cools");
 
-    private final String words;
-    private final String symbol;
-    private final String unit;
-    private final String settle;
+    private final Caption caption;
 
     MotorParameter(String words, String symbol, String unit, String settle) {
-        this.words = words;
-        this.symbol = symbol;
-        this.unit = unit;
-        this.settle = settle;
+        this.caption = new Caption(words, symbol, unit, settle);
     }
 
-    /** As it is shown. */
     @Override
-    public String words() {
-        return words;
-    }
-
-    /** Its symbol in formulas. */
-    @Override
-    public String symbol() {
-        return symbol;
-    }
-
-    /** Unit to show it in; empty for a pure number. */
-    @Override
-    public String unit() {
-        return unit;
-    }
-
-    /** What would give a value. */
-    @Override
-    public String settle() {
-        return settle;
+    public Caption caption() {
+        return caption;
     }
 }

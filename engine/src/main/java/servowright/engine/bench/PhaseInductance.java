@@ -12,7 +12,6 @@ import servowright.engine.known.Term;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.motor.Saliency;
-import servowright.engine.motor.WindingInductance;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.HookUp;
 import servowright.engine.quantity.Quantity;
@@ -28,14 +27,7 @@ final class PhaseInductance {
     static void add(ResultSheet sheet, BenchTest test, LoopInductance loop) {
         HookUp hookUp = loop.contacts().hookUp();
         Working.Sheet working = Working.begin().include(loop.working());
-        Known phase = working.line(
-                "phase of the equivalent star",
-                "{L} = {Ll} / " + hookUp.perPhase(),
-                "uH",
-                Dimension.INDUCTANCE,
-                hookUp.words() + ": phases in series and parallel",
-                v -> WindingInductance.phaseHenry(v[0], hookUp),
-                Term.of("Ll", loop.henry(), "uH"));
+        Known phase = EquivalentStar.inductance(working, loop.henry(), hookUp);
         List<Phrase> assumptions = new ArrayList<>(loop.assumptions());
         Known value = phase.as(Origin.MEASURED, test.place().text());
         MotorParameter what = loop.axis()

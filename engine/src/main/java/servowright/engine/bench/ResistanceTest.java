@@ -17,7 +17,6 @@ import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Reading;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.motor.Conductor;
-import servowright.engine.motor.WindingResistance;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.HookUp;
 import servowright.engine.quantity.Quantity;
@@ -27,7 +26,6 @@ import servowright.engine.quantity.Quantity;
  * more currents at one pair give the slope, which a contact voltage does not move.
  */
 final class ResistanceTest {
-    private static final double TWENTY_CELSIUS_KELVIN = 293.15;
     private static final double METER_LEADS_HALF_WIDTH_OHM = 0.1;
 
     private final BenchTest test;
@@ -153,32 +151,17 @@ final class ResistanceTest {
         List<Known> phases = new ArrayList<>();
         List<String> names = new ArrayList<>();
         loops.forEach((contacts, ohm) -> {
-            HookUp hookUp = contacts.hookUp();
-            phases.add(working.line(
-                    "phase of the equivalent star from " + contacts.words(),
-                    "{R} = {Rl} / " + hookUp.perPhase(),
-                    "mohm",
-                    Dimension.RESISTANCE,
-                    hookUp.words() + ": phases in series and parallel",
-                    v -> WindingResistance.phaseOhm(v[0], hookUp, 0),
-                    Term.of("Rl", ohm, "mohm")));
+            phases.add(EquivalentStar.resistance(
+                    working, EquivalentStar.LABEL + " from " + contacts.words(), ohm, contacts.hookUp()));
             names.add(contacts.words());
         });
         ResistanceDetails.of(loops, sheet);
         Known mean = Combination.mean(working, phases, names);
         Surroundings winding = Surroundings.of(test, TestFigure.WINDING_AT, "winding");
         winding.assumptions().forEach(this::assume);
-        Known cold = working.line(
-                "phase resistance, winding at 20 degC",
-                "{R20} = {R} · (234.5 + 20) / (234.5 + {t})",
-                "mohm",
-                Dimension.RESISTANCE,
-                "annealed copper of 100 % IACS; IEC 60034-1 takes 235",
-                v -> WindingResistance.atTemperature(v[0], v[1], TWENTY_CELSIUS_KELVIN, Conductor.COPPER_IACS),
-                Term.of("R", mean, "mohm"),
-                Term.of("t", winding.kelvin(), "degC"));
-        double iec = Conductor.COPPER_IEC.resistanceFactor(winding.kelvin().si(), TWENTY_CELSIUS_KELVIN)
-                / Conductor.COPPER_IACS.resistanceFactor(winding.kelvin().si(), TWENTY_CELSIUS_KELVIN);
+        Known cold = ColdWinding.resistance(working, mean, winding.kelvin());
+        double iec = Conductor.COPPER_IEC.resistanceFactor(winding.kelvin().si(), ColdWinding.TWENTY_CELSIUS_KELVIN)
+                / Conductor.COPPER_IACS.resistanceFactor(winding.kelvin().si(), ColdWinding.TWENTY_CELSIUS_KELVIN);
         sheet.detail(Phrase.of("with 235 instead of 234.5 for copper the resistance at 20 degC changes by {d}")
                 .with("d", Quantity.number(iec - 1), "ppm"));
         return new Candidate(cold.as(Origin.MEASURED, test.place().text()), test.id(), working.end(), assumptions);

@@ -2,15 +2,25 @@ package servowright.engine.bench;
 
 /** A figure that a bench test can give, on one fixed basis. */
 public interface Sought {
+    Caption caption();
+
     /** As it is shown. */
-    String words();
+    default String words() {
+        return caption().words();
+    }
 
     /** Its symbol in formulas. */
-    String symbol();
+    default String symbol() {
+        return caption().symbol();
+    }
 
     /** Unit to show it in; empty for a pure number. */
-    String unit();
+    default String unit() {
+        return caption().unit();
+    }
 
     /** What would give a value. */
-    String settle();
+    default String settle() {
+        return caption().settle();
+    }
 }

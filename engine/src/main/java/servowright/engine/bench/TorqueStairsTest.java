@@ -133,10 +133,7 @@ final class TorqueStairsTest {
         declared(perAmp, basis);
         sheet.curves(PointCurves.of(followed.words(), "line", points.x(), points.y(), line.residuals(), "A", units[0]));
         if (polePairs.isEmpty()) {
-            sheet.missing(
-                    MotorParameter.FLUX_LINKAGE,
-                    "pole pairs of " + motor.name() + ", for the flux linkage from " + test.id(),
-                    "count the magnets, or state pole_pairs");
+            FluxReduction.askForPolePairs(sheet, test, motor);
             return;
         }
         flux.addTorque(test.id(), perAmp, polePairs.get());

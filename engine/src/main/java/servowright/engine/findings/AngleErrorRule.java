@@ -2,26 +2,20 @@ package servowright.engine.findings;
 
 import java.util.List;
 import java.util.Optional;
-import servowright.engine.acceptance.Judge;
-import servowright.engine.acceptance.Judgement;
 import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.known.Known;
-import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome.Answer;
 import servowright.engine.known.Phrase;
 import servowright.engine.machine.Axis;
 import servowright.engine.prediction.Predictions;
-import servowright.engine.quantity.Quantity;
 
 /** The angle error that the bench found, in electrical degrees, if it is not corrected. */
 final class AngleErrorRule implements Rule {
-    /** cos 10° = 0.985, and the ripple of the speed is heard. */
-    private static final Known MOST = Known.exact(Quantity.of(10, "deg"), Origin.ASSUMED, "common practice");
-
-    private static final Known COMFORTABLE = Known.exact(Quantity.of(3, "deg"), Origin.ASSUMED, "common practice");
+    /** cos 3° = 0.999 goes unnoticed; cos 10° = 0.985, and the ripple of the speed is heard. */
+    private static final AngleAllowance ALLOWED = AngleAllowance.ofDegrees(3, 10);
 
     @Override
     public String id() {
@@ -58,19 +52,14 @@ final class AngleErrorRule implements Rule {
 
     private Finding answered(IdentifiedAxis axis, Answer<Known> answer, Known pairs) {
         Known error = answer.value().times(pairs.si());
-        Judgement judgement = Judge.atMost(error, MOST, COMFORTABLE);
-        return Draft.of(this, axis.name())
-                .verdict(judgement.verdict())
-                .says(Phrase.of(
-                                "angle errors up to {error} electrical over the turn, {comfortable} wanted, {most} at most")
-                        .with("error", error, "deg")
-                        .with("comfortable", COMFORTABLE, "deg")
-                        .with("most", MOST, "deg"))
+        Phrase statement = Phrase.of(
+                        "angle errors up to {error} electrical over the turn, {comfortable} wanted, {most} at most")
+                .with("error", error, "deg");
+        return ALLOWED.judged(this, axis.name(), error, statement)
                 .because(Phrase.of("{mechanical} at the shaft, times the pole pairs")
                         .with("mechanical", answer.value(), "deg"))
                 .remedy(Phrase.of("correct the reading by its harmonics or by a table: bench --correction writes both"))
                 .wouldSettle("the angle error", "a longer run, or a drag with more current")
-                .atMost(error, MOST, "deg")
                 .from(answer)
                 .done();
     }

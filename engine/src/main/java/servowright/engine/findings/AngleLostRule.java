@@ -1,25 +1,18 @@
 package servowright.engine.findings;
 
 import java.util.Optional;
-import servowright.engine.acceptance.Judge;
-import servowright.engine.acceptance.Judgement;
 import servowright.engine.findings.Finding.Area;
 import servowright.engine.known.Known;
-import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome.Answer;
 import servowright.engine.known.Phrase;
 import servowright.engine.prediction.AxisPrediction;
 import servowright.engine.prediction.Commutation;
 import servowright.engine.prediction.DutyPrediction;
-import servowright.engine.quantity.Quantity;
 
 /** Electrical angle lost between measuring and acting, at top speed, if the drive does not compensate it. */
 final class AngleLostRule implements DutyRule {
-    /** cos 30° = 0.87: a seventh of the torque is gone, and as d current it may weaken the field. */
-    private static final Known MOST = Known.exact(Quantity.of(30, "deg"), Origin.ASSUMED, "common practice");
-
-    /** cos 10° = 0.985: nobody notices. */
-    private static final Known COMFORTABLE = Known.exact(Quantity.of(10, "deg"), Origin.ASSUMED, "common practice");
+    /** cos 10° = 0.985: nobody notices; cos 30° = 0.87: a seventh is gone, and as d current it may weaken the field. */
+    private static final AngleAllowance ALLOWED = AngleAllowance.ofDegrees(10, 30);
 
     @Override
     public String id() {
@@ -45,20 +38,15 @@ final class AngleLostRule implements DutyRule {
 
     private Finding answered(AxisPrediction axis, DutyPrediction duty, Answer<Commutation> answer) {
         Known lost = answer.value().angleLost();
-        Judgement judgement = Judge.atMost(lost, MOST, COMFORTABLE);
-        return Draft.of(this, axis.name())
-                .verdict(judgement.verdict())
-                .says(saying(
-                                axis,
-                                duty,
-                                "{lost} electrical lost to delay at top speed, {comfortable} wanted, {most} at most")
-                        .with("lost", lost, "deg")
-                        .with("comfortable", COMFORTABLE, "deg")
-                        .with("most", MOST, "deg"))
+        Phrase statement = saying(
+                        axis,
+                        duty,
+                        "{lost} electrical lost to delay at top speed, {comfortable} wanted, {most} at most")
+                .with("lost", lost, "deg");
+        return ALLOWED.judged(this, axis.name(), lost, statement)
                 .because(Phrase.of("the rotor moves on while the angle is read and the voltage computed"))
                 .remedy(Phrase.of("let the drive advance the angle by speed times delay; else a faster loop or sensor"))
                 .wouldSettle("the delay of the sensor", "the zero angle at two speeds in both directions")
-                .atMost(lost, MOST, "deg")
                 .from(answer)
                 .done();
     }

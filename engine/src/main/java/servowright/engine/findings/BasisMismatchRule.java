@@ -9,16 +9,14 @@ import servowright.engine.bench.Candidate;
 import servowright.engine.bench.Contradiction;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
-import servowright.engine.findings.Finding.Area;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Phrase;
 import servowright.engine.prediction.BasisStudy;
-import servowright.engine.prediction.Predictions;
 import servowright.engine.prediction.StatedFigure;
 
 /** Two motor constants apart by a ratio that has a name: one of them has another basis than it says. */
-final class BasisMismatchRule implements Rule {
+final class BasisMismatchRule implements MotorRule {
     /** How near a figure must come to the bench to be read on another basis: half the closest spacing of the bases. */
     private static final double CLOSES = 0.02;
 
@@ -28,24 +26,12 @@ final class BasisMismatchRule implements Rule {
     }
 
     @Override
-    public Area area() {
-        return Area.MOTOR;
-    }
-
-    @Override
     public String source() {
         return "all constants of a motor are one number, p λ, on different bases; derived from the power balance";
     }
 
     @Override
-    public List<Finding> examine(Predictions predictions) {
-        return predictions.identified().motors().values().stream()
-                .map(motor -> judge(motor, predictions.stated().getOrDefault(motor.name(), List.of())))
-                .flatMap(Optional::stream)
-                .toList();
-    }
-
-    private Optional<Finding> judge(IdentifiedMotor motor, List<StatedFigure> stated) {
+    public Optional<Finding> judge(IdentifiedMotor motor, List<StatedFigure> stated) {
         return Contradictions.named(motor, Set.of(MotorParameter.FLUX_LINKAGE)).stream()
                 .findFirst()
                 .map(c -> Contradictions.begin(this, motor.name(), c, Verdict.FAILS)

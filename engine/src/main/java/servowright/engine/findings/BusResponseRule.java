@@ -29,9 +29,7 @@ final class BusResponseRule implements BusRule {
 
     @Override
     public List<Finding> examine(Predictions predictions) {
-        return BusRule.planned(predictions)
-                ? List.of(predictions.bus().fold(this::answered, m -> Draft.notShown(this, SUBJECT, m)))
-                : List.of();
+        return onPlan(predictions, plan -> List.of(answered(plan)));
     }
 
     private Finding answered(Answer<BusPlan> answer) {

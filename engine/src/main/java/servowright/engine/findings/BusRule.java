@@ -1,10 +1,14 @@
 package servowright.engine.findings;
 
+import java.util.List;
+import java.util.function.Function;
 import servowright.engine.findings.Finding.Area;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
+import servowright.engine.known.Outcome.Answer;
 import servowright.engine.machine.Bus;
 import servowright.engine.machine.BusFigure;
+import servowright.engine.prediction.BusPlan;
 import servowright.engine.prediction.Predictions;
 import servowright.engine.quantity.Quantity;
 
@@ -18,11 +22,18 @@ interface BusRule extends Rule {
     }
 
     /** Whether any traffic was described. */
-    static boolean planned(Predictions predictions) {
+    private static boolean planned(Predictions predictions) {
         Bus bus = predictions.machine().bus();
         return !bus.messages().isEmpty()
                 || bus.figures().known(BusFigure.COMMAND_PERIOD).isPresent()
                 || bus.figures().known(BusFigure.FEEDBACK_PERIOD).isPresent();
+    }
+
+    /** What there is to say of the plan, where there is traffic to plan. */
+    default List<Finding> onPlan(Predictions predictions, Function<Answer<BusPlan>, List<Finding>> answered) {
+        return planned(predictions)
+                ? predictions.bus().fold(answered, m -> List.of(Draft.notShown(this, SUBJECT, m)))
+                : List.of();
     }
 
     static Known time(long ns) {

@@ -26,9 +26,7 @@ final class BusSameIdRule implements BusRule {
 
     @Override
     public List<Finding> examine(Predictions predictions) {
-        return BusRule.planned(predictions)
-                ? predictions.bus().fold(this::answered, m -> List.of(Draft.notShown(this, SUBJECT, m)))
-                : List.of();
+        return onPlan(predictions, this::answered);
     }
 
     private List<Finding> answered(Answer<BusPlan> answer) {

@@ -6,13 +6,11 @@ import java.util.stream.Collectors;
 import servowright.engine.acceptance.Verdict;
 import servowright.engine.bench.Contradiction;
 import servowright.engine.bench.IdentifiedMotor;
-import servowright.engine.findings.Finding.Area;
 import servowright.engine.known.Phrase;
-import servowright.engine.prediction.Predictions;
 import servowright.engine.prediction.StatedFigure;
 
 /** Two resistances or inductances apart by a ratio that has a name: one was contacted otherwise than it says. */
-final class HookUpMismatchRule implements Rule {
+final class HookUpMismatchRule implements MotorRule {
     /** The hook-ups lie 4/3 and more apart; a meter with leads is good to this. */
     private static final double CLOSES = 0.06;
 
@@ -22,24 +20,12 @@ final class HookUpMismatchRule implements Rule {
     }
 
     @Override
-    public Area area() {
-        return Area.MOTOR;
-    }
-
-    @Override
     public String source() {
         return "two terminals see two phases in series, one against two joined sees one and a half";
     }
 
     @Override
-    public List<Finding> examine(Predictions predictions) {
-        return predictions.identified().motors().values().stream()
-                .map(motor -> judge(motor, predictions.stated().getOrDefault(motor.name(), List.of())))
-                .flatMap(Optional::stream)
-                .toList();
-    }
-
-    private Optional<Finding> judge(IdentifiedMotor motor, List<StatedFigure> stated) {
+    public Optional<Finding> judge(IdentifiedMotor motor, List<StatedFigure> stated) {
         return Contradictions.named(motor, Contradictions.CONTACTED).stream()
                 .findFirst()
                 .map(c -> Contradictions.begin(this, motor.name(), c, Verdict.FAILS)

@@ -7,13 +7,12 @@ import servowright.engine.acceptance.Verdict;
 import servowright.engine.bench.Contradiction;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.Parameter;
-import servowright.engine.findings.Finding.Area;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Phrase;
-import servowright.engine.prediction.Predictions;
+import servowright.engine.prediction.StatedFigure;
 
 /** What was declared of a motor against what the bench found, where no ratio with a name explains the difference. */
-final class LabelAgainstBenchRule implements Rule {
+final class LabelAgainstBenchRule implements MotorRule {
     /** Labels of small motors are good to about this; more says that it is another winding. */
     private static final double ANOTHER_WINDING = 0.10;
 
@@ -23,24 +22,12 @@ final class LabelAgainstBenchRule implements Rule {
     }
 
     @Override
-    public Area area() {
-        return Area.MOTOR;
-    }
-
-    @Override
     public String source() {
         return "common practice, no source: labels of small motors are good to 10 %";
     }
 
     @Override
-    public List<Finding> examine(Predictions predictions) {
-        return predictions.identified().motors().values().stream()
-                .map(this::judge)
-                .flatMap(Optional::stream)
-                .toList();
-    }
-
-    private Optional<Finding> judge(IdentifiedMotor motor) {
+    public Optional<Finding> judge(IdentifiedMotor motor, List<StatedFigure> stated) {
         List<Contradiction> unexplained = Contradictions.unexplained(motor);
         if (!unexplained.isEmpty()) {
             return Optional.of(differs(motor, unexplained.get(0)));

@@ -1,20 +1,15 @@
 package servowright.engine.findings;
 
 import java.util.Optional;
-import servowright.engine.acceptance.Judge;
-import servowright.engine.acceptance.Judgement;
 import servowright.engine.known.Known;
-import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome.Answer;
 import servowright.engine.known.Phrase;
 import servowright.engine.prediction.AxisPrediction;
 import servowright.engine.prediction.Mount;
-import servowright.engine.quantity.Quantity;
 
 /** Electrical angle error that the stated offset makes with a tilt of one degree: the pair that matters most. */
 final class MountAngleRule implements MountRule {
-    private static final Known MOST = Known.exact(Quantity.of(10, "deg"), Origin.ASSUMED, "common practice");
-    private static final Known COMFORTABLE = Known.exact(Quantity.of(3, "deg"), Origin.ASSUMED, "common practice");
+    private static final AngleAllowance ALLOWED = AngleAllowance.ofDegrees(3, 10);
 
     @Override
     public String id() {
@@ -32,16 +27,13 @@ final class MountAngleRule implements MountRule {
     }
 
     private Finding answered(AxisPrediction axis, Answer<Mount> mount, Known error) {
-        Judgement judgement = Judge.atMost(error, MOST, COMFORTABLE);
-        return Draft.of(this, axis.name())
-                .verdict(judgement.verdict())
-                .says(Phrase.of("the sensor offset with 1 deg of tilt makes {error} electrical, {comfortable} wanted")
-                        .with("error", error, "deg")
-                        .with("comfortable", COMFORTABLE, "deg"))
+        Phrase statement = Phrase.of(
+                        "the sensor offset with 1 deg of tilt makes {error} electrical, {comfortable} wanted")
+                .with("error", error, "deg");
+        return ALLOWED.judged(this, axis.name(), error, statement)
                 .because(Phrase.of("a tilted sensor beside the axis sees the field along the shaft once per turn"))
                 .remedy(Phrase.of("pins or a shoulder instead of screws alone, a larger magnet, or a calibration"))
                 .wouldSettle("the offset of the sensor", "a harmonic fit of the angle error over one turn")
-                .atMost(error, MOST, "deg")
                 .from(mount)
                 .done();
     }

@@ -2,8 +2,6 @@ package servowright.engine.findings;
 
 import java.util.List;
 import java.util.Optional;
-import servowright.engine.acceptance.Judge;
-import servowright.engine.acceptance.Judgement;
 import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.encoder.Calibration;
 import servowright.engine.encoder.Ripple;
@@ -16,8 +14,7 @@ import servowright.engine.quantity.Quantity;
 
 /** Two calibrations of one sensor that differ: the error is not in the sensor alone, or one run was disturbed. */
 final class NotRepeatableRule implements SensorBenchRule {
-    private static final Known MOST = Known.exact(Quantity.of(0.3, "deg"), Origin.ASSUMED, "common practice");
-    private static final Known COMFORTABLE = Known.exact(Quantity.of(0.1, "deg"), Origin.ASSUMED, "common practice");
+    private static final AngleAllowance ALLOWED = AngleAllowance.ofDegrees(0.1, 0.3);
 
     @Override
     public String id() {
@@ -82,22 +79,18 @@ final class NotRepeatableRule implements SensorBenchRule {
                 Source.of(axis.name() + " scatter of two calibrations"),
                 Origin.DERIVED,
                 worst.first().from().test());
-        Judgement judgement = Judge.atMost(apart, MOST, COMFORTABLE);
-        return Draft.of(this, axis.name())
-                .verdict(judgement.verdict())
-                .says(Phrase.of("harmonic {k} differs by {apart} between {one} and {other}, {comfortable} wanted")
-                        .with("k", worst.order())
-                        .with("apart", apart, "deg")
-                        .with("one", worst.first().from().test())
-                        .with("other", worst.second().from().test())
-                        .with("comfortable", COMFORTABLE, "deg"))
+        Phrase statement = Phrase.of("harmonic {k} differs by {apart} between {one} and {other}, {comfortable} wanted")
+                .with("k", worst.order())
+                .with("apart", apart, "deg")
+                .with("one", worst.first().from().test())
+                .with("other", worst.second().from().test());
+        return ALLOWED.judged(this, axis.name(), apart, statement)
                 .because(Phrase.of(
                         "friction, gravity or a speed that ripples is in one of them, or the mount has moved"))
                 .remedy(Phrase.of(
                         "repeat with more current and the shaft upright; free runs at three speeds tell the shaft"
                                 + " from the sensor"))
                 .wouldSettle("the difference of the calibrations", "longer runs")
-                .atMost(apart, MOST, "deg")
                 .done();
     }
 }

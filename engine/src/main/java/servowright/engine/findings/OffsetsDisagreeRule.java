@@ -3,8 +3,6 @@ package servowright.engine.findings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import servowright.engine.acceptance.Judge;
-import servowright.engine.acceptance.Judgement;
 import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.Candidate;
 import servowright.engine.bench.IdentifiedAxis;
@@ -18,8 +16,7 @@ import servowright.engine.quantity.Quantity;
 
 /** Commutation offsets of one axis from different tests. */
 final class OffsetsDisagreeRule implements SensorBenchRule {
-    private static final Known MOST = Known.exact(Quantity.of(10, "deg"), Origin.ASSUMED, "common practice");
-    private static final Known COMFORTABLE = Known.exact(Quantity.of(3, "deg"), Origin.ASSUMED, "common practice");
+    private static final AngleAllowance ALLOWED = AngleAllowance.ofDegrees(3, 10);
 
     @Override
     public String id() {
@@ -51,19 +48,15 @@ final class OffsetsDisagreeRule implements SensorBenchRule {
                 Source.of(axis.name() + " two offsets"),
                 Origin.DERIVED,
                 best.from());
-        Judgement judgement = Judge.atMost(apart, MOST, COMFORTABLE);
-        return Draft.of(this, axis.name())
-                .verdict(judgement.verdict())
-                .says(Phrase.of(
-                                "commutation offsets of {one} and {other} differ by {apart} electrical, {comfortable} wanted")
-                        .with("one", best.from())
-                        .with("other", other.from())
-                        .with("apart", apart, "deg")
-                        .with("comfortable", COMFORTABLE, "deg"))
+        Phrase statement = Phrase.of(
+                        "commutation offsets of {one} and {other} differ by {apart} electrical, {comfortable} wanted")
+                .with("one", best.from())
+                .with("other", other.from())
+                .with("apart", apart, "deg");
+        return ALLOWED.judged(this, axis.name(), apart, statement)
                 .because(Phrase.of("board or magnet moved between the tests, or one was held back by load or friction"))
                 .remedy(Phrase.of("repeat the offset on the free motor; use none of them until two agree"))
                 .wouldSettle("the difference of the offsets", "more stops, or more current")
-                .atMost(apart, MOST, "deg")
                 .done();
     }
 }

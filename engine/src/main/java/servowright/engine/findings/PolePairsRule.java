@@ -8,15 +8,14 @@ import servowright.engine.bench.Candidate;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.bench.Parameter;
-import servowright.engine.findings.Finding.Area;
 import servowright.engine.known.Known;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Working;
 import servowright.engine.motor.RatioName;
-import servowright.engine.prediction.Predictions;
+import servowright.engine.prediction.StatedFigure;
 
 /** Every witness of the pole pairs must say the same number: label, magnets, spin. */
-final class PolePairsRule implements Rule {
+final class PolePairsRule implements MotorRule {
     /** Pole pairs are whole numbers; a ratio of two of them has a name when it is that ratio. */
     private static final double NAME_TOLERANCE = 0.001;
 
@@ -26,24 +25,12 @@ final class PolePairsRule implements Rule {
     }
 
     @Override
-    public Area area() {
-        return Area.MOTOR;
-    }
-
-    @Override
     public String source() {
         return "definition: electrical periods per turn of the shaft; alternating magnets come in pairs";
     }
 
     @Override
-    public List<Finding> examine(Predictions predictions) {
-        return predictions.identified().motors().values().stream()
-                .map(this::judge)
-                .flatMap(Optional::stream)
-                .toList();
-    }
-
-    private Optional<Finding> judge(IdentifiedMotor motor) {
+    public Optional<Finding> judge(IdentifiedMotor motor, List<StatedFigure> stated) {
         Parameter parameter = motor.parameters().get(MotorParameter.POLE_PAIRS);
         if (parameter == null || parameter.candidates().size() < 2) {
             return Optional.empty();

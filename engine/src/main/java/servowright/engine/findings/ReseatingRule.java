@@ -1,23 +1,16 @@
 package servowright.engine.findings;
 
 import java.util.Optional;
-import servowright.engine.acceptance.Judge;
-import servowright.engine.acceptance.Judgement;
 import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.known.Known;
-import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome.Answer;
 import servowright.engine.known.Phrase;
-import servowright.engine.quantity.Quantity;
 
 /** Whether the commutation offset still holds after the mount was taken apart and together. */
 final class ReseatingRule implements SensorBenchRule {
-    /** cos 10° = 0.985. */
-    private static final Known MOST = Known.exact(Quantity.of(10, "deg"), Origin.ASSUMED, "common practice");
-
-    /** cos 3° = 0.999. */
-    private static final Known COMFORTABLE = Known.exact(Quantity.of(3, "deg"), Origin.ASSUMED, "common practice");
+    /** cos 3° = 0.999, cos 10° = 0.985. */
+    private static final AngleAllowance ALLOWED = AngleAllowance.ofDegrees(3, 10);
 
     @Override
     public String id() {
@@ -37,19 +30,14 @@ final class ReseatingRule implements SensorBenchRule {
 
     private Finding answered(IdentifiedAxis axis, Answer<Known> answer) {
         Known value = answer.value();
-        Judgement judgement = Judge.atMost(value, MOST, COMFORTABLE);
-        return Draft.of(this, axis.name())
-                .verdict(judgement.verdict())
-                .says(Phrase.of(
-                                "the offset moves by {value} electrical from seating to seating, {comfortable} wanted, {most} at most")
-                        .with("value", value, "deg")
-                        .with("comfortable", COMFORTABLE, "deg")
-                        .with("most", MOST, "deg"))
+        Phrase statement = Phrase.of(
+                        "the offset moves by {value} electrical from seating to seating, {comfortable} wanted, {most} at most")
+                .with("value", value, "deg");
+        return ALLOWED.judged(this, axis.name(), value, statement)
                 .because(Phrase.of("magnet and board come back elsewhere; an offset belongs to one seating"))
                 .remedy(Phrase.of(
                         "pins or a shoulder for board and magnet, or find the offset anew after every seating"))
                 .wouldSettle("the spread of the offset", "more seatings, five or six")
-                .atMost(value, MOST, "deg")
                 .from(answer)
                 .done();
     }

@@ -33,7 +33,8 @@ public record LinearFit(
         double rSquaredAboutZero,
         int degreesOfFreedom,
         double conditionNumber,
-        double varianceFactor) {
+        double varianceFactor)
+        implements Regression {
 
     /** Equal, unknown sigma: the scatter of the residuals gives the covariance. */
     public static LinearFit of(Design design, double[] observed) {
@@ -65,14 +66,6 @@ public record LinearFit(
                 1);
     }
 
-    public double parameter(int j) {
-        return parameters.at(j);
-    }
-
-    public double standardError(int j) {
-        return covariance.standardDeviation(j);
-    }
-
     /** The fitted value for one row of regressors. */
     public double valueAt(double... regressors) {
         Check.sameLength("a row of regressors", parameters.size(), regressors.length);
@@ -82,17 +75,6 @@ public record LinearFit(
     /** Standard error of the fitted value for one row of regressors, with all covariances. */
     public double standardErrorAt(double... regressors) {
         return Math.sqrt(covariance.varianceOf(regressors));
-    }
-
-    public Whiteness whiteness() {
-        return Whiteness.of(residuals.inside());
-    }
-
-    /** Degrees of freedom for a coverage factor, with dependent residuals counted only as far as they are independent. */
-    public double effectiveDegreesOfFreedom() {
-        return varianceFactor == 1
-                ? Math.max(1, degreesOfFreedom)
-                : whiteness().degreesOfFreedom(varianceFactor, parameters.size());
     }
 
     /**

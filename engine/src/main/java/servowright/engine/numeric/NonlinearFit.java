@@ -33,7 +33,8 @@ public record NonlinearFit(
         int degreesOfFreedom,
         double conditionNumber,
         int iterations,
-        double varianceFactor) {
+        double varianceFactor)
+        implements Regression {
 
     /** Equal, unknown sigma: the scatter of the residuals gives the covariance. */
     public static NonlinearFit of(NonlinearModel model, double[] observed, double... start) {
@@ -52,25 +53,6 @@ public record NonlinearFit(
     public static NonlinearFit withKnownSigma(
             NonlinearModel model, double[] observed, double[] sigma, double... start) {
         return NonlinearSolver.fit(model, observed, sigma, start, true);
-    }
-
-    public double parameter(int j) {
-        return parameters.at(j);
-    }
-
-    public double standardError(int j) {
-        return covariance.standardDeviation(j);
-    }
-
-    public Whiteness whiteness() {
-        return Whiteness.of(residuals.inside());
-    }
-
-    /** Degrees of freedom for a coverage factor, with dependent residuals counted only as far as they are independent. */
-    public double effectiveDegreesOfFreedom() {
-        return varianceFactor == 1
-                ? Math.max(1, degreesOfFreedom)
-                : whiteness().degreesOfFreedom(varianceFactor, parameters.size());
     }
 
     /** The same fit with the covariance enlarged for dependent residuals, as {@link LinearFit#allowingForDependence}. */

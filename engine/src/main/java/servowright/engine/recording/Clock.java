@@ -27,7 +27,9 @@ public sealed interface Clock permits UniformClock, StampedClock, RowOrder {
     int distinct();
 
     /** First rows of the segments, the first always 0: the time may start anew at each. */
-    List<Integer> segmentStarts();
+    default List<Integer> segmentStarts() {
+        return List.of(0);
+    }
 
     /** The moment at time 0 when the file states absolute time. */
     Optional<Instant> began();

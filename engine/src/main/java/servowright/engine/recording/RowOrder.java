@@ -1,7 +1,6 @@
 package servowright.engine.recording;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -32,11 +31,6 @@ public record RowOrder(int count) implements Clock {
     @Override
     public int distinct() {
         return count;
-    }
-
-    @Override
-    public List<Integer> segmentStarts() {
-        return List.of(0);
     }
 
     @Override

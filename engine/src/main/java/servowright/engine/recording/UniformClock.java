@@ -1,7 +1,6 @@
 package servowright.engine.recording;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import servowright.engine.quantity.Require;
 
@@ -38,11 +37,6 @@ public record UniformClock(double startS, double intervalS, int count, Optional<
     @Override
     public int distinct() {
         return count;
-    }
-
-    @Override
-    public List<Integer> segmentStarts() {
-        return List.of(0);
     }
 
     @Override

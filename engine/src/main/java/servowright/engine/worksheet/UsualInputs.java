@@ -73,6 +73,12 @@ public final class UsualInputs {
                 .within(Quantity.number(0), Quantity.number(0.999));
     }
 
+    /** A moment of inertia. */
+    public static Input inertia(String name, String meaning, String example) {
+        return Input.quantity(name, Dimension.INERTIA, meaning, example)
+                .within(Quantity.of(1e-12, "kg m2"), Quantity.of(1e6, "kg m2"));
+    }
+
     /** Motor turns per output turn. */
     public static Input gear() {
         return Input.quantity("gear", Dimension.NUMBER, "motor turns per output turn", "9")

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 import static servowright.engine.bench.Given.channel;
 import static servowright.engine.bench.Given.recording;
 import static servowright.engine.bench.OnAxis.counted;
+import static servowright.engine.bench.OnAxis.degrees;
+import static servowright.engine.bench.OnAxis.found;
+import static servowright.engine.bench.OnAxis.need;
 import static servowright.engine.bench.OnAxis.rows;
 
 import java.util.Arrays;
@@ -16,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import servowright.engine.encoder.Angles;
 import servowright.engine.encoder.Calibration;
 import servowright.engine.known.Known;
-import servowright.engine.known.Outcome;
 import servowright.engine.known.Phrase;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
@@ -25,18 +27,6 @@ import servowright.engine.recording.Recording;
 /** Bench tests of an angle sensor, from invented recordings and readings whose truth is known. */
 class AngleBenchTest {
     private static final long SEED = 71;
-
-    private static Known found(Outcome<Known> outcome) {
-        return outcome.found().orElseThrow();
-    }
-
-    private static double degrees(Known known) {
-        return Math.toDegrees(known.si());
-    }
-
-    private static String need(Outcome<?> outcome) {
-        return outcome.fold(a -> "nothing", m -> m.needs().get(0).what());
-    }
 
     /** A rotor dragged once round and back, with friction and the cogging of twelve slots. */
     private static Recording dragged(int[] directions, int sign, double friction) {

@@ -234,7 +234,6 @@ final class Given {
         return coarse;
     }
 
-    /** What an outcome without an answer asks for first. */
     /** A figure in the detail whose words are given. */
     static Known figure(TestResult result, String words, String name) {
         return result.details().stream()
@@ -245,6 +244,7 @@ final class Given {
                 .orElseThrow();
     }
 
+    /** What an outcome without an answer asks for first. */
     static String need(Outcome<Candidate> outcome) {
         return outcome.fold(
                 answer -> "nothing, there is " + answer.value().value(),

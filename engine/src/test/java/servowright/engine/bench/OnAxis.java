@@ -10,6 +10,8 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import servowright.engine.encoder.HarmonicError;
 import servowright.engine.encoder.Ripple;
+import servowright.engine.known.Known;
+import servowright.engine.known.Outcome;
 import servowright.engine.known.Place;
 import servowright.engine.machine.Axis;
 import servowright.engine.machine.BenchTest;
@@ -55,6 +57,19 @@ final class OnAxis {
 
     static double[] rows(int count, java.util.function.IntToDoubleFunction f) {
         return IntStream.range(0, count).mapToDouble(f).toArray();
+    }
+
+    static Known found(Outcome<Known> outcome) {
+        return outcome.found().orElseThrow();
+    }
+
+    static double degrees(Known known) {
+        return Math.toDegrees(known.si());
+    }
+
+    /** What an outcome without an answer asks for first. */
+    static String need(Outcome<?> outcome) {
+        return outcome.fold(a -> "nothing", m -> m.needs().get(0).what());
     }
 
     OnAxis magnets(String text) {

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 import static servowright.engine.bench.Given.channel;
 import static servowright.engine.bench.Given.recording;
 import static servowright.engine.bench.OnAxis.counted;
+import static servowright.engine.bench.OnAxis.degrees;
+import static servowright.engine.bench.OnAxis.found;
+import static servowright.engine.bench.OnAxis.need;
 import static servowright.engine.bench.OnAxis.rows;
 
 import java.util.Arrays;
@@ -17,7 +20,6 @@ import servowright.engine.encoder.Angles;
 import servowright.engine.encoder.HandTurn;
 import servowright.engine.encoder.RoundMagnet;
 import servowright.engine.known.Known;
-import servowright.engine.known.Outcome;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestKind;
 import servowright.engine.quantity.Quantity;
@@ -26,18 +28,6 @@ import servowright.engine.recording.Recording;
 /** A turn by hand, alignments and other readings of an angle sensor, from invented ones whose truth is known. */
 class SensorReadingsTest {
     private static final long SEED = 71;
-
-    private static Known found(Outcome<Known> outcome) {
-        return outcome.found().orElseThrow();
-    }
-
-    private static double degrees(Known known) {
-        return Math.toDegrees(known.si());
-    }
-
-    private static String need(Outcome<?> outcome) {
-        return outcome.fold(a -> "nothing", m -> m.needs().get(0).what());
-    }
 
     private static Recording turned(double turns, double swing) {
         double[] shaft = rows(500, i -> turns * 2 * Math.PI * i / 499);

@@ -1,7 +1,6 @@
 package servowright.app.page.axes;
 
 import generated.servowright.axes.JtepageGenerated;
-import gg.jte.html.HtmlTemplateOutput;
 import io.javalin.config.RoutesConfig;
 import servowright.app.page.Desk;
 import servowright.app.page.Subject;
@@ -20,9 +19,6 @@ public final class AxesSubject implements Subject {
 
     @Override
     public void routes(RoutesConfig routes, Desk desk) {
-        routes.get(
-                path(),
-                ctx -> desk.show(
-                        ctx, this, asked -> out -> JtepageGenerated.render((HtmlTemplateOutput) out, null, asked)));
+        desk.page(routes, this, JtepageGenerated::render);
     }
 }

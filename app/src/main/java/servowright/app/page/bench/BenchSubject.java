@@ -38,10 +38,7 @@ public final class BenchSubject implements Subject {
 
     @Override
     public void routes(RoutesConfig routes, Desk desk) {
-        routes.get(
-                "/bench",
-                ctx -> desk.show(
-                        ctx, this, asked -> out -> JtepageGenerated.render((HtmlTemplateOutput) out, null, asked)));
+        desk.page(routes, this, JtepageGenerated::render);
         routes.get(
                 "/bench/plots.json",
                 ctx -> ctx.contentType("application/json")

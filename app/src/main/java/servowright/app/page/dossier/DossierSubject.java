@@ -1,7 +1,6 @@
 package servowright.app.page.dossier;
 
 import generated.servowright.dossier.JtepageGenerated;
-import gg.jte.html.HtmlTemplateOutput;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
@@ -34,12 +33,7 @@ public final class DossierSubject implements Subject {
 
     @Override
     public void routes(RoutesConfig routes, Desk desk) {
-        routes.get(
-                path(),
-                ctx -> desk.show(
-                        ctx,
-                        this,
-                        asked -> out -> JtepageGenerated.render((HtmlTemplateOutput) out, null, asked.view())));
+        desk.page(routes, this, (out, interceptor, asked) -> JtepageGenerated.render(out, interceptor, asked.view()));
         routes.get("/dossier/dossier.html", ctx -> send(ctx, desk));
     }
 

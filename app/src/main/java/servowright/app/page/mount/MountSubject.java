@@ -26,10 +26,7 @@ public final class MountSubject implements Subject {
 
     @Override
     public void routes(RoutesConfig routes, Desk desk) {
-        routes.get(
-                "/mount",
-                ctx -> desk.show(
-                        ctx, this, asked -> out -> JtepageGenerated.render((HtmlTemplateOutput) out, null, asked)));
+        desk.page(routes, this, JtepageGenerated::render);
         routes.get(
                 "/mount/{axis}",
                 ctx -> desk.show(ctx, this, asked -> {

@@ -32,7 +32,7 @@ public final class CoastDownSheet implements Worksheet {
                     + " run-outs with and without a known inertia added. With the magnets in place friction and iron loss"
                     + " cannot be told apart: the sum is drag.",
             List.of(
-                    inertia("inertia", "inertia of all that turns", "4 kg cm2"),
+                    UsualInputs.inertia("inertia", "inertia of all that turns", "4 kg cm2"),
                     Input.quantity("coulomb", Dimension.TORQUE, "drag that does not depend on speed", "10 mN m")
                             .within(Quantity.of(0, "N m"), Quantity.of(1e5, "N m"))
                             .orElse("0 N m"),
@@ -42,7 +42,7 @@ public final class CoastDownSheet implements Worksheet {
                     UsualInputs.speed("from", "speed at the start"),
                     Input.quantity("after", Dimension.TIME, "time of the run-out", "10 s")
                             .within(Quantity.of(0, "s"), Quantity.of(1e7, "s")),
-                    inertia("added_inertia", "known inertia added for a second run-out", "50 kg mm2"),
+                    UsualInputs.inertia("added_inertia", "known inertia added for a second run-out", "50 kg mm2"),
                     UsualInputs.time("time_without", "time of the run-out without it", "6 s"),
                     UsualInputs.time("time_with", "time of the run-out with it", "9 s")),
             List.of(
@@ -51,11 +51,6 @@ public final class CoastDownSheet implements Worksheet {
                     new Result("loss_at_start", "power lost to drag at the start", "W"),
                     new Result("inertia_found", "inertia without the one added", "kg m2")),
             List.of(RICCATI, ADDED));
-
-    private static Input inertia(String name, String meaning, String example) {
-        return Input.quantity(name, Dimension.INERTIA, meaning, example)
-                .within(Quantity.of(1e-12, "kg m2"), Quantity.of(1e6, "kg m2"));
-    }
 
     @Override
     public Declaration declaration() {

@@ -72,8 +72,8 @@ public final class MoveTorqueSheet implements Worksheet {
                 Input.quantity("efficiency", Dimension.NUMBER, "efficiency of the gear", "0.85")
                         .within(Quantity.number(0.01), Quantity.number(1))
                         .orElse("1"),
-                inertia("motor_inertia", "inertia of the rotor and all at motor speed", "60 kg mm2"),
-                inertia("load_inertia", "inertia of the load", "0.02 kg m2"),
+                UsualInputs.inertia("motor_inertia", "inertia of the rotor and all at motor speed", "60 kg mm2"),
+                UsualInputs.inertia("load_inertia", "inertia of the load", "0.02 kg m2"),
                 Input.quantity("friction", Dimension.TORQUE, "friction at the load", "0.5 N m")
                         .within(Quantity.of(0, "N m"), Quantity.of(1e6, "N m"))
                         .orElse("0 N m"),
@@ -84,11 +84,6 @@ public final class MoveTorqueSheet implements Worksheet {
                                 "1.5 N m")
                         .within(Quantity.of(-1e6, "N m"), Quantity.of(1e6, "N m"))
                         .orElse("0 N m"));
-    }
-
-    private static Input inertia(String name, String meaning, String example) {
-        return Input.quantity(name, Dimension.INERTIA, meaning, example)
-                .within(Quantity.of(1e-12, "kg m2"), Quantity.of(1e6, "kg m2"));
     }
 
     @Override

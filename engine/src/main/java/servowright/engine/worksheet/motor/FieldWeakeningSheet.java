@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Phrase;
-import servowright.engine.known.Problem;
 import servowright.engine.known.Term;
 import servowright.engine.motor.CurrentAngle;
 import servowright.engine.motor.SpeedReach;
@@ -14,17 +13,15 @@ import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.quantity.VoltageBasis;
 import servowright.engine.worksheet.Calculation;
-import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Declaration;
 import servowright.engine.worksheet.Input;
 import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.Result;
 import servowright.engine.worksheet.Results;
 import servowright.engine.worksheet.UsualInputs;
-import servowright.engine.worksheet.Worksheet;
 
 /** How a current is best split between the axes, below and above the base speed. */
-public final class FieldWeakeningSheet implements Worksheet {
+public final class FieldWeakeningSheet implements ConstantsSheet {
     private static final String BEST =
             "maximum of the torque on the current circle; Morimoto et al., IEEE Trans. IA 26(5) 1990 (recalled)";
     private static final String LIMIT = "current circle and voltage ellipse, resistance left out";
@@ -62,16 +59,8 @@ public final class FieldWeakeningSheet implements Worksheet {
     }
 
     @Override
-    public List<Problem> contradictions(Inputs inputs) {
-        return ConstantInputs.check(new Contradictions(DECLARATION), inputs).problems();
-    }
-
-    @Override
     public Outcome<Results> compute(Inputs inputs) {
-        boolean inductive = inputs.has("inductance") || (inputs.has("d_inductance") && inputs.has("q_inductance"));
-        return Calculation.of(DECLARATION, inputs)
-                .needs("current")
-                .needs(inductive, "the inductance", "give inductance, for example 120 uH [two terminals]")
+        return GivenMotor.needInductance(Calculation.of(DECLARATION, inputs).needs("current"))
                 .work(c -> GivenMotor.of(c).filter(GivenMotor::known).ifPresent(motor -> fill(c, motor)));
     }
 

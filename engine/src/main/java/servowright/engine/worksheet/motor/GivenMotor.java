@@ -13,6 +13,7 @@ import servowright.engine.quantity.HookUp;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.worksheet.Calculation;
 import servowright.engine.worksheet.Input;
+import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.UsualInputs;
 
 /**
@@ -38,6 +39,13 @@ public record GivenMotor(Term pLambda, int polePairs, boolean known, Term ohm, T
                 UsualInputs.inductance("q_inductance", "phase inductance across the magnet axis")));
         winding.addAll(List.of(further));
         return ConstantInputs.and(winding.toArray(Input[]::new));
+    }
+
+    /** Asks for the inductance where it was not given, neither as one nor on both axes. */
+    static Calculation needInductance(Calculation c) {
+        Inputs given = c.inputs();
+        boolean inductive = given.has("inductance") || (given.has("d_inductance") && given.has("q_inductance"));
+        return c.needs(inductive, "the inductance", "give inductance, for example 120 uH [two terminals]");
     }
 
     /** The motor; empty, with the need noted, if nothing tells its constants. */

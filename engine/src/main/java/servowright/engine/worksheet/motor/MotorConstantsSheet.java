@@ -6,23 +6,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import servowright.engine.known.Outcome;
-import servowright.engine.known.Problem;
 import servowright.engine.known.Term;
 import servowright.engine.motor.ConstantBasis;
 import servowright.engine.motor.MotorConstants;
 import servowright.engine.quantity.CurrentBasis;
 import servowright.engine.quantity.VoltageBasis;
 import servowright.engine.worksheet.Calculation;
-import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Declaration;
 import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.Result;
 import servowright.engine.worksheet.Results;
 import servowright.engine.worksheet.UsualInputs;
-import servowright.engine.worksheet.Worksheet;
 
 /** Any of a motor's constants on any basis to all of them on every basis. */
-public final class MotorConstantsSheet implements Worksheet {
+public final class MotorConstantsSheet implements ConstantsSheet {
     private static final Declaration DECLARATION = new Declaration(
             "motor-constants",
             "Motor constants on every basis",
@@ -63,11 +60,6 @@ public final class MotorConstantsSheet implements Worksheet {
     @Override
     public Declaration declaration() {
         return DECLARATION;
-    }
-
-    @Override
-    public List<Problem> contradictions(Inputs inputs) {
-        return ConstantInputs.check(new Contradictions(DECLARATION), inputs).problems();
     }
 
     @Override

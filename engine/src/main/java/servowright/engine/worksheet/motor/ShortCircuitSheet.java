@@ -2,22 +2,19 @@ package servowright.engine.worksheet.motor;
 
 import java.util.List;
 import servowright.engine.known.Outcome;
-import servowright.engine.known.Problem;
 import servowright.engine.known.Term;
 import servowright.engine.motor.CurrentAngle;
 import servowright.engine.motor.ShortCircuit;
 import servowright.engine.motor.Winding;
 import servowright.engine.worksheet.Calculation;
-import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Declaration;
 import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.Result;
 import servowright.engine.worksheet.Results;
 import servowright.engine.worksheet.UsualInputs;
-import servowright.engine.worksheet.Worksheet;
 
 /** The three terminals joined while the shaft is turned. */
-public final class ShortCircuitSheet implements Worksheet {
+public final class ShortCircuitSheet implements ConstantsSheet {
     private static final String STEADY =
             "rotor-frame voltage equations with zero voltage, settled; test as in IEEE Std 1812 (scope seen)";
 
@@ -43,16 +40,8 @@ public final class ShortCircuitSheet implements Worksheet {
     }
 
     @Override
-    public List<Problem> contradictions(Inputs inputs) {
-        return ConstantInputs.check(new Contradictions(DECLARATION), inputs).problems();
-    }
-
-    @Override
     public Outcome<Results> compute(Inputs inputs) {
-        boolean inductive = inputs.has("inductance") || (inputs.has("d_inductance") && inputs.has("q_inductance"));
-        return Calculation.of(DECLARATION, inputs)
-                .needs("resistance")
-                .needs(inductive, "the inductance", "give inductance, for example 120 uH [two terminals]")
+        return GivenMotor.needInductance(Calculation.of(DECLARATION, inputs).needs("resistance"))
                 .work(c -> GivenMotor.of(c).filter(GivenMotor::known).ifPresent(motor -> fill(c, motor)));
     }
 

@@ -6,7 +6,6 @@ import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Phrase;
-import servowright.engine.known.Problem;
 import servowright.engine.known.Term;
 import servowright.engine.motor.ElectricalSpeed;
 import servowright.engine.motor.MotorConstants;
@@ -17,17 +16,15 @@ import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.quantity.Stated;
 import servowright.engine.worksheet.Calculation;
-import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Declaration;
 import servowright.engine.worksheet.Input;
 import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.Result;
 import servowright.engine.worksheet.Results;
 import servowright.engine.worksheet.UsualInputs;
-import servowright.engine.worksheet.Worksheet;
 
 /** How fast a motor turns at a supply, and what else its speed runs into. */
-public final class SpeedRangeSheet implements Worksheet {
+public final class SpeedRangeSheet implements ConstantsSheet {
     private static final String HEXAGON =
             "voltage hexagon: space vector V/√3, sinusoidal V/2, six-step fundamental 2V/π; reserve comes off";
     private static final String STEADY =
@@ -86,11 +83,6 @@ public final class SpeedRangeSheet implements Worksheet {
     @Override
     public Declaration declaration() {
         return DECLARATION;
-    }
-
-    @Override
-    public List<Problem> contradictions(Inputs inputs) {
-        return ConstantInputs.check(new Contradictions(DECLARATION), inputs).problems();
     }
 
     @Override

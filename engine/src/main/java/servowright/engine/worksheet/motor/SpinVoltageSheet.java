@@ -2,22 +2,19 @@ package servowright.engine.worksheet.motor;
 
 import java.util.List;
 import servowright.engine.known.Outcome;
-import servowright.engine.known.Problem;
 import servowright.engine.known.Term;
 import servowright.engine.motor.ElectricalSpeed;
 import servowright.engine.motor.MotorConstants;
 import servowright.engine.quantity.VoltageBasis;
 import servowright.engine.worksheet.Calculation;
-import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Declaration;
 import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.Result;
 import servowright.engine.worksheet.Results;
 import servowright.engine.worksheet.UsualInputs;
-import servowright.engine.worksheet.Worksheet;
 
 /** What a meter and a scope should show on a motor that is turned from outside. */
-public final class SpinVoltageSheet implements Worksheet {
+public final class SpinVoltageSheet implements ConstantsSheet {
     private static final Declaration DECLARATION = new Declaration(
             "spin-voltage",
             "Voltage to expect from a spin",
@@ -34,11 +31,6 @@ public final class SpinVoltageSheet implements Worksheet {
     @Override
     public Declaration declaration() {
         return DECLARATION;
-    }
-
-    @Override
-    public List<Problem> contradictions(Inputs inputs) {
-        return ConstantInputs.check(new Contradictions(DECLARATION), inputs).problems();
     }
 
     @Override

@@ -136,31 +136,24 @@ public final class WindingInductanceSheet implements Worksheet {
 
     /** One loop inductance, or the least and the largest. */
     private static void loop(Calculation c, HookUp hookUp, List<Term> loops) {
-        String divisor = PhaseValue.number(hookUp);
         if (loops.size() == 1) {
-            Term phase = c.result(
-                    "phase_inductance",
-                    "{L} = {" + loops.get(0).symbol() + "} / " + divisor,
-                    HALVES,
-                    x -> WindingInductance.phaseHenry(x[0], hookUp),
-                    loops.get(0));
+            Term phase = phase(c, "phase_inductance", "L", loops.get(0), hookUp);
             c.remark(Phrase.of("one rotor position: a salient motor shows anything between its two axes"));
             corner(c, phase);
             return;
         }
-        Term d = c.result(
-                "d_inductance",
-                "{Ld} = {" + loops.get(0).symbol() + "} / " + divisor,
-                HALVES,
-                x -> WindingInductance.phaseHenry(x[0], hookUp),
-                loops.get(0));
-        Term q = c.result(
-                "q_inductance",
-                "{Lq} = {" + loops.get(1).symbol() + "} / " + divisor,
-                HALVES,
-                x -> WindingInductance.phaseHenry(x[0], hookUp),
-                loops.get(1));
+        Term d = phase(c, "d_inductance", "Ld", loops.get(0), hookUp);
+        Term q = phase(c, "q_inductance", "Lq", loops.get(1), hookUp);
         both(c, d, q);
+    }
+
+    private static Term phase(Calculation c, String result, String symbol, Term loop, HookUp hookUp) {
+        return c.result(
+                result,
+                "{" + symbol + "} = {" + loop.symbol() + "} / " + PhaseValue.number(hookUp),
+                HALVES,
+                x -> WindingInductance.phaseHenry(x[0], hookUp),
+                loop);
     }
 
     private static void both(Calculation c, Term d, Term q) {
