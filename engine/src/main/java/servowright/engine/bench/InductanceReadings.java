@@ -12,12 +12,17 @@ import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.quantity.Quantity;
 
-/** Inductance read with a meter between terminals; three pairs at one rotor position give d and q. */
+/** Inductance read with a meter between terminals; three pairs at one position, or one pair at several, give d and q. */
 final class InductanceReadings {
     private InductanceReadings() {}
 
-    static Stepped of(BenchTest test) {
+    /** Reduces them; readings at several mechanical angles need the pole pairs. */
+    static Stepped of(BenchTest test, Optional<Known> polePairs) {
         ResultSheet sheet = new ResultSheet(test);
+        if (InductanceByAngle.read(test)) {
+            InductanceByAngle.reduce(test, polePairs, sheet);
+            return new Stepped(sheet.end(), List.of());
+        }
         Instruments instruments = new Instruments(test.instrument());
         List<LoopInductance> loops = new ArrayList<>();
         boolean unsaid = false;

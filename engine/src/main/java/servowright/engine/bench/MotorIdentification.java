@@ -149,7 +149,7 @@ final class MotorIdentification {
             } else {
                 Stepped stepped = recording
                         .map(r -> InductanceStepTest.of(test, motor, r, ohm))
-                        .orElseGet(() -> InductanceReadings.of(test));
+                        .orElseGet(() -> InductanceReadings.of(test, best(MotorParameter.POLE_PAIRS)));
                 results.put(test.id(), stepped.result());
                 loops.addAll(stepped.loops());
             }

@@ -2,8 +2,10 @@ package servowright.engine.motor;
 
 import java.util.Arrays;
 import java.util.Optional;
+import servowright.engine.numeric.Covariance;
 import servowright.engine.numeric.Design;
 import servowright.engine.numeric.LinearFit;
+import servowright.engine.numeric.Statistics;
 import servowright.engine.quantity.Require;
 
 /**
@@ -15,18 +17,22 @@ import servowright.engine.quantity.Require;
  *
  * @param dHenry            inductance on the magnet axis, per phase
  * @param qHenry            inductance between the magnets, per phase
- * @param dStandardHenry    standard deviation of the first
- * @param qStandardHenry    standard deviation of the second
+ * @param ofBoth            covariance of the two, H²
  * @param leastElectricalRad electrical angle at which the reading is least, from 0 to below π
- * @param scatterHenry      residual standard deviation of the readings
+ * @param residuals         readings less fitted, H
+ * @param freedom           degrees of freedom of the covariance
  */
+@SuppressWarnings("ArrayRecordComponent") // compared by identity on purpose: the fit of one set of readings
 public record SaliencyFit(
         double dHenry,
         double qHenry,
-        double dStandardHenry,
-        double qStandardHenry,
+        Covariance ofBoth,
         double leastElectricalRad,
-        double scatterHenry) {
+        double[] residuals,
+        double freedom) {
+
+    /** Below this variance of the unit vector at 2θ in its worst direction the angles stand on a line; evenly spread it is 1/2. */
+    private static final double LEAST_SPREAD = 0.02;
 
     /**
      * Fits the readings; empty if the angles do not determine the three terms or L_d would not be above zero.
@@ -42,7 +48,7 @@ public record SaliencyFit(
                 Arrays.stream(electricalRad).map(a -> Math.cos(2 * a)).toArray();
         double[] sines = Arrays.stream(electricalRad).map(a -> Math.sin(2 * a)).toArray();
         LinearFit fit = LinearFit.of(Design.ofColumns(ones, cosines, sines), loopHenry);
-        if (!fit.status().converged()) {
+        if (!fit.status().converged() || leastSpread(cosines, sines) < LEAST_SPREAD) {
             return Optional.empty();
         }
         double mean = fit.parameter(0);
@@ -52,14 +58,60 @@ public record SaliencyFit(
         if (!(mean > swing && swing > 0)) {
             return Optional.empty();
         }
-        double[] onD = {0.5, -cosine / (2 * swing), -sine / (2 * swing)};
-        double[] onQ = {0.5, cosine / (2 * swing), sine / (2 * swing)};
+        double[] onMean = {0.5, 0, 0};
+        double[] onSwing = {0, cosine / (2 * swing), sine / (2 * swing)};
         return Optional.of(new SaliencyFit(
                 (mean - swing) / 2,
                 (mean + swing) / 2,
-                Math.sqrt(fit.covariance().varianceOf(onD)),
-                Math.sqrt(fit.covariance().varianceOf(onQ)),
+                ofBoth(fit.covariance(), onMean, onSwing),
                 Saliency.axisAngle(-sine, -cosine),
-                fit.residualSd()));
+                fit.residuals().toArray(),
+                fit.degreesOfFreedom()));
+    }
+
+    /** Smaller eigenvalue of the covariance of cosine and sine. */
+    private static double leastSpread(double[] cosines, double[] sines) {
+        double c = Statistics.variance(cosines);
+        double s = Statistics.variance(sines);
+        double meanC = Statistics.mean(cosines);
+        double meanS = Statistics.mean(sines);
+        double both = 0;
+        for (int i = 0; i < cosines.length; i++) {
+            both += (cosines[i] - meanC) * (sines[i] - meanS) / (cosines.length - 1);
+        }
+        return (c + s) / 2 - Math.hypot((c - s) / 2, both);
+    }
+
+    private static Covariance ofBoth(Covariance terms, double[] onMean, double[] onSwing) {
+        double[] onD = new double[onMean.length];
+        double[] onQ = new double[onMean.length];
+        for (int i = 0; i < onMean.length; i++) {
+            onD[i] = onMean[i] - onSwing[i];
+            onQ[i] = onMean[i] + onSwing[i];
+        }
+        // With D = M − S and Q = M + S the covariance of the two is Var(M) − Var(S).
+        double both = terms.varianceOf(onMean) - terms.varianceOf(onSwing);
+        return Covariance.of(new double[][] {{terms.varianceOf(onD), both}, {both, terms.varianceOf(onQ)}});
+    }
+
+    /** Standard deviation of the inductance on the magnet axis, H. */
+    public double dStandardHenry() {
+        return ofBoth.standardDeviation(0);
+    }
+
+    /** Standard deviation of the inductance between the magnets, H. */
+    public double qStandardHenry() {
+        return ofBoth.standardDeviation(1);
+    }
+
+    /** How far the swing over the angle, L_q − L_d, stands out: in its own standard deviations. */
+    public double swingOverStandard() {
+        double variance = ofBoth.at(0, 0) + ofBoth.at(1, 1) - 2 * ofBoth.at(0, 1);
+        return variance > 0 ? (qHenry - dHenry) / Math.sqrt(variance) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Residual standard deviation of the readings, H. */
+    public double scatterHenry() {
+        return Math.sqrt(Arrays.stream(residuals).map(r -> r * r).sum() / freedom);
     }
 }

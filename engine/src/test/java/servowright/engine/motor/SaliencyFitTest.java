@@ -49,6 +49,8 @@ class SaliencyFitTest {
     void gives_nothing_when_the_angles_do_not_tell_the_axes_apart() {
         double[] angles = {0, Math.PI, 0, Math.PI, 0};
         assertThat(SaliencyFit.of(angles, readings(angles, 0, 1))).isEmpty();
+        double[] quarters = {0, Math.PI / 2, Math.PI, 3 * Math.PI / 2, 2 * Math.PI};
+        assertThat(SaliencyFit.of(quarters, readings(quarters, 0, 1))).isEmpty();
         double[] spread = {0, 0.5, 1, 1.5, 2};
         assertThat(SaliencyFit.of(spread, new double[] {1e-6, -5e-6, 1e-6, 4e-6, 2e-6}))
                 .isEmpty();

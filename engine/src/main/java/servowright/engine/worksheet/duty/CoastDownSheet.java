@@ -25,6 +25,8 @@ public final class CoastDownSheet implements Worksheet {
     private static final String RICCATI = "J dω/dt = −(Tc + b ω + k ω²), solved in closed form (derived)";
     private static final String ADDED = "two run-outs over the same speeds, J = J added · t1/(t2 − t1)";
 
+    private static final Dimension SQUARED = Dimension.TORQUE.over(Dimension.SPEED.power(2));
+
     private static final Declaration DECLARATION = new Declaration(
             "coast-down",
             "Run-out of a shaft",
@@ -39,6 +41,9 @@ public final class CoastDownSheet implements Worksheet {
                     Input.quantity("viscous", Dimension.VISCOUS_FRICTION, "drag per speed", "20 uN m s")
                             .within(Quantity.of(0, "N m s"), Quantity.of(1e5, "N m s"))
                             .orElse("0 N m s"),
+                    Input.quantity("quadratic", SQUARED, "drag per speed squared", "10 nN m s2/rad2")
+                            .within(Quantity.of(0, "N m s2/rad2"), Quantity.of(1e3, "N m s2/rad2"))
+                            .orElse("0 N m s2/rad2"),
                     UsualInputs.speed("from", "speed at the start"),
                     Input.quantity("after", Dimension.TIME, "time of the run-out", "10 s")
                             .within(Quantity.of(0, "s"), Quantity.of(1e7, "s")),
@@ -97,34 +102,47 @@ public final class CoastDownSheet implements Worksheet {
 
     private static void runOut(Calculation c) {
         Term[] terms = {
-            c.given("J", "inertia"), c.given("Tc", "coulomb"), c.given("b", "viscous"), c.given("ω0", "from")
+            c.given("J", "inertia"),
+            c.given("Tc", "coulomb"),
+            c.given("b", "viscous"),
+            c.given("ω0", "from"),
+            c.given("k", "quadratic")
         };
+        boolean windy = terms[4].value().si() > 0;
         if (drag(terms).stopSecond(terms[3].value().si()).isPresent()) {
             c.result(
                     "stop_time",
-                    "{t} = {J}/{b} · ln(1 + {b} · {ω0} / {Tc})",
+                    windy ? "J dω/dt = −({Tc} + {b} ω + {k} ω²)" : "{t} = {J}/{b} · ln(1 + {b} · {ω0} / {Tc})",
                     RICCATI,
                     x -> drag(x).stopSecond(x[3]).orElse(0),
                     terms);
         } else {
             c.remark(Phrase.of("nothing but drag that grows with speed: it never quite stops"));
         }
-        c.result("loss_at_start", "{P} = ({Tc} + {b} · {ω0}) · {ω0}", RICCATI, x -> drag(x).lossWatt(x[3]), terms);
+        c.result(
+                "loss_at_start",
+                windy ? "{P} = ({Tc} + {b} · {ω0} + {k} · {ω0}²) · {ω0}" : "{P} = ({Tc} + {b} · {ω0}) · {ω0}",
+                RICCATI,
+                x -> drag(x).lossWatt(x[3]),
+                terms);
         c.term("t after", "after")
                 .ifPresent(time -> c.result(
                         "speed_after",
-                        "{ω} = ({ω0} + {Tc}/{b}) · exp(−{b} · {t after}/{J}) − {Tc}/{b}",
+                        windy
+                                ? "J dω/dt = −({Tc} + {b} ω + {k} ω²), after {t after}"
+                                : "{ω} = ({ω0} + {Tc}/{b}) · exp(−{b} · {t after}/{J}) − {Tc}/{b}",
                         RICCATI,
-                        x -> drag(x).radPerS(x[3], x[4]),
+                        x -> drag(x).radPerS(x[3], x[5]),
                         terms[0],
                         terms[1],
                         terms[2],
                         terms[3],
+                        terms[4],
                         time));
     }
 
     private static CoastDown drag(double[] x) {
-        return new CoastDown(x[0], x[1], x[2], 0);
+        return new CoastDown(x[0], x[1], x[2], x[4]);
     }
 
     private static CoastDown drag(Term[] terms) {
