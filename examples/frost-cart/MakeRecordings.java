@@ -45,6 +45,12 @@ final class MakeRecordings {
     static final double HUB_VISCOUS_DRAG = 1.5e-4;
     static final double ADDED_INERTIA = 2.0e-3;
 
+    /** Amplitudes of the hub's torque over the position: 180 per turn from 18 slots and 20 magnets, 18 and 10 per turn. */
+    static final double HUB_COGGING = 0.014;
+
+    static final double HUB_SLOT_TORQUE = 0.003;
+    static final double HUB_OFFSET_TORQUE = 0.002;
+
     /** Gains of the two oscilloscope channels used: within the ± 2 % that bench.yaml states. */
     static final double GAIN_ONE = 1.006;
 
@@ -84,6 +90,7 @@ final class MakeRecordings {
         make.hubCoastDown("hub-coast-1.csv", 0);
         make.hubCoastDown("hub-coast-2.csv", ADDED_INERTIA);
         make.hubAcceleration();
+        make.hubHold();
     }
 
     /** Time in seconds, unit in the name; 2.04 V per step would be too coarse, so 8 bits over ± 12.8 V. */
@@ -244,6 +251,22 @@ final class MakeRecordings {
             }
         }
         write("hub-acceleration.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** The free hub held every 0.6 degrees, once around and back; friction carries a part of what the position asks for. */
+    private void hubHold() throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),angle (deg),q current (A)\n");
+        double perAmp = 1.5 * HUB.polePairs() * HUB.fluxWeber();
+        for (int i = 0; i < 1200; i++) {
+            double at = 0.6 * (i < 600 ? i : 1199 - i);
+            double angle = Math.rint(at / 360 * 16384) * 360 / 16384;
+            double torque = HUB_COGGING * Math.sin(180 * Math.toRadians(at) + 1.1)
+                    + HUB_SLOT_TORQUE * Math.sin(18 * Math.toRadians(at) + 0.3)
+                    + HUB_OFFSET_TORQUE * Math.sin(10 * Math.toRadians(at) - 0.5)
+                    + 0.7 * HUB_DRY_DRAG * (i < 600 ? 1 : -1);
+            text.append(f("%.1f,%.2f,%.4f%n", 0.4 * i, angle, 0.99 * torque / perAmp + noise(0.004)));
+        }
+        write("hub-hold.csv", text, StandardCharsets.UTF_8);
     }
 
     private static double amps(double seconds) {

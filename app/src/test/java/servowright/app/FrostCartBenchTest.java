@@ -85,7 +85,7 @@ class FrostCartBenchTest {
 
     @Test
     void every_test_gives_what_it_was_made_for() {
-        assertThat(cart.tests()).hasSize(18);
+        assertThat(cart.tests()).hasSize(19);
         cart.tests()
                 .forEach(t -> t.values()
                         .forEach((what, value) -> assertThat(value.found())
@@ -121,6 +121,9 @@ class FrostCartBenchTest {
         holds(MotorParameter.VISCOUS_DRAG, truth("HUB_VISCOUS_DRAG"), 0.01);
         // Settled at 8 A: 35.84 K on 17.48 W, from which the readings were made.
         holds(MotorParameter.THERMAL_RESISTANCE, 2.05, 0.02);
+        // The three waves come nearly to their largest together somewhere on the turn.
+        double waves = truth("HUB_COGGING") + truth("HUB_SLOT_TORQUE") + truth("HUB_OFFSET_TORQUE");
+        assertThat(best("hub", MotorParameter.COGGING_TORQUE).si()).isBetween(1.85 * waves, 2.02 * waves);
         holds(MotorParameter.D_INDUCTANCE, truth("HUB_LOOP_HENRY") / 2, 0.05);
     }
 

@@ -65,6 +65,9 @@ final class MotorIdentification {
         reduce(TestKind.NO_LOAD, MotorParameter.DRY_DRAG, (t, r) -> NoLoadTest.of(t, r, torqueConstant));
         accelerations(false, pairs, torqueConstant);
         coastDowns();
+        for (TestKind kind : List.of(TestKind.COGGING_RUN, TestKind.HOLD_MAP)) {
+            reduce(kind, MotorParameter.COGGING_TORQUE, (t, r) -> CoggingTest.of(t, motor, r, pairs, torqueConstant));
+        }
         drag();
         reduce(TestKind.HEATING, MotorParameter.THERMAL_RESISTANCE, HeatingTest::of);
         if (!of(TestKind.HEATING).isEmpty()) {
@@ -193,6 +196,9 @@ final class MotorIdentification {
         if (results.values().stream().anyMatch(r -> r.values().containsKey(MotorParameter.DRY_DRAG))) {
             winding(MotorParameter.DRY_DRAG, List.of());
             winding(MotorParameter.VISCOUS_DRAG, List.of());
+        }
+        if (results.values().stream().anyMatch(r -> r.values().containsKey(MotorParameter.COGGING_TORQUE))) {
+            winding(MotorParameter.COGGING_TORQUE, List.of());
         }
     }
 

@@ -33,6 +33,12 @@ public enum MotorParameter implements Sought {
     DRY_DRAG("dry drag", "Tc", "mN m", "coast down with known inertia"),
     /** Drag per speed: grease and eddy currents together. */
     VISCOUS_DRAG("viscous drag", "b", "uN m s/rad", "coast down with known inertia"),
+    /** Largest less smallest torque over the position of the free shaft. */
+    COGGING_TORQUE(
+            "cogging torque",
+            "Tcg",
+            "mN m",
+            "hold the free shaft at many angles all around, forward and back, and record angle and current"),
     /** Temperature of the winding above the air per watt of loss, as it was mounted. */
     THERMAL_RESISTANCE(
             "thermal resistance",

@@ -134,14 +134,14 @@ record Points(
                 Optional<Saturation> cut = trace.found().flatMap(Trace::saturation);
                 return cut.isPresent()
                         ? Outcome.missing(
-                                "a " + wanted.words() + " in " + recording.name()
+                                wanted.one() + " in " + recording.name()
                                         + " that does not run into its limit: " + channel.name() + " is cut off",
                                 "choose a larger range and record again")
                         : trace;
             }
         }
         return Outcome.missing(
-                "a " + wanted.words() + " in " + recording.name(),
+                wanted.one() + " in " + recording.name(),
                 "state channels: {..: " + wanted.words() + "}, with a unit of " + wanted.words()
                         + " in the file or in scale");
     }

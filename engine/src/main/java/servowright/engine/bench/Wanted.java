@@ -18,7 +18,13 @@ record Wanted(String words, ReadingFigure figure) {
     static final Wanted AFTER = new Wanted("after", ReadingFigure.AFTER);
     static final Wanted RESISTANCE = new Wanted("resistance", ReadingFigure.RESISTANCE);
     static final Wanted VOLTAGE = new Wanted("voltage", ReadingFigure.VOLTAGE);
+    static final Wanted ANGLE = new Wanted("angle", ReadingFigure.ANGLE);
     static final Wanted FORCE = new Wanted("force", ReadingFigure.FORCE);
+
+    /** With its article. */
+    String one() {
+        return ("aeiou".indexOf(words.charAt(0)) < 0 ? "a " : "an ") + words;
+    }
 
     Dimension dimension() {
         return figure.key().dimension();
@@ -28,6 +34,7 @@ record Wanted(String words, ReadingFigure figure) {
     boolean shownBy(Channel channel, String said) {
         boolean right =
                 channel.unit().map(u -> u.dimension().equals(dimension())).orElse(false);
-        return right && said.toLowerCase(Locale.ROOT).contains(words);
+        String lower = said.toLowerCase(Locale.ROOT);
+        return right && lower.contains(words) && !lower.contains("commanded") && !lower.contains("reference");
     }
 }

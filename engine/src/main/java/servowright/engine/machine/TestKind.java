@@ -18,6 +18,10 @@ public enum TestKind {
     SHORT_CIRCUIT("short circuit"),
     /** A free shaft driven by a changing current: inertia, or torque constant. */
     ACCELERATION("acceleration"),
+    /** Turned slowly all around, forward and back: cogging and dry drag. */
+    COGGING_RUN("cogging run"),
+    /** Held at many angles all around, forward and back: cogging. */
+    HOLD_MAP("hold map"),
     /** What a drive logs while its axis moves: resistance, back-EMF, inertia, drag. */
     AXIS_LOG("axis log"),
     /** Loaded until warm, then the winding read while it cools: thermal resistance. */
