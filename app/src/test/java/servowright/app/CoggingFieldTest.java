@@ -59,8 +59,12 @@ class CoggingFieldTest {
         TestResult result = held(counted());
         Known friction = FieldReduction.figure(result, "friction, half the difference", "f");
         assertThat(friction.si()).isCloseTo(0.0548, within(0.002));
-        assertThat(FieldReduction.figure(result, "depends on the position", "pp").si()).isCloseTo(0.543, within(0.01));
-        assertThat(FieldReduction.figure(result, "depends on the position", "rms").si()).isCloseTo(0.139, within(0.002));
+        assertThat(FieldReduction.figure(result, "depends on the position", "pp")
+                        .si())
+                .isCloseTo(0.543, within(0.01));
+        assertThat(FieldReduction.figure(result, "depends on the position", "rms")
+                        .si())
+                .isCloseTo(0.139, within(0.002));
         assertThat(amp(result, 72)).isCloseTo(0.185, within(0.002));
         assertThat(amp(result, 18)).isCloseTo(0.042, within(0.002));
         assertThat(amp(result, 12)).isCloseTo(0.030, within(0.002));

@@ -104,8 +104,9 @@ final class CoggingOrders {
                 .limit(3)
                 .map(c -> c.slots() + " with " + c.poles())
                 .collect(Collectors.joining(", "));
-        remarks.add(Phrase.of("{n} per turn would be the cogging of {slots} slots with {poles} magnets, whose own orders stand out "
-                        + "{k} times" + (others.isEmpty() ? "" : "; also possible: " + others))
+        remarks.add(Phrase.of(
+                        "{n} per turn would be the cogging of {slots} slots with {poles} magnets, whose own orders stand out "
+                                + "{k} times" + (others.isEmpty() ? "" : "; also possible: " + others))
                 .with("n", strongest())
                 .with("slots", first.slots())
                 .with("poles", first.poles())
@@ -123,8 +124,7 @@ final class CoggingOrders {
         for (int j = 0; j < Math.min(SHOWN, speed.standing()); j++) {
             int order = speed.orders()[j];
             double angle = speed.mean().amplitude(j) / (order * radPerS);
-            details.add(Phrase.of(
-                            "speed, {n} per turn: {A}; an angle sensor that is off by {e} would show the same")
+            details.add(Phrase.of("speed, {n} per turn: {A}; an angle sensor that is off by {e} would show the same")
                     .with("n", order)
                     .with("A", Quantity.of(speed.mean().amplitude(j), "rad/s"), "rad/s")
                     .with("e", Quantity.of(angle, "rad"), "deg"));

@@ -50,8 +50,8 @@ final class CoggingTest {
     private CoggingTest(BenchTest test, Motor motor, Optional<Known> polePairs, Optional<Known> torqueConstant) {
         this.test = test;
         this.motor = motor;
-        this.polePairs = polePairs.map(p -> OptionalInt.of((int) Math.round(p.si())))
-                .orElse(OptionalInt.empty());
+        this.polePairs =
+                polePairs.map(p -> OptionalInt.of((int) Math.round(p.si()))).orElse(OptionalInt.empty());
         this.torqueConstant = torqueConstant;
         this.sheet = new ResultSheet(test);
         this.instruments = new Instruments(test.instrument());
@@ -88,8 +88,8 @@ final class CoggingTest {
         }
         Trace i = amp.found().orElseThrow();
         Trace rad = angle.found().orElseThrow();
-        Outcome<AmpBasis> basis = AmpBasis.of(
-                test, test.channels().getOrDefault(i.channel(), "").toLowerCase(Locale.ROOT));
+        Outcome<AmpBasis> basis =
+                AmpBasis.of(test, test.channels().getOrDefault(i.channel(), "").toLowerCase(Locale.ROOT));
         if (basis instanceof Missing<AmpBasis> why) {
             return refused(why);
         }
@@ -116,8 +116,8 @@ final class CoggingTest {
         double most = Arrays.stream(rad).max().orElse(0);
         double back = Math.min(2 * Math.PI / 20, TURNED_BACK * (most - least));
         int[] senses = Reversals.senses(rad, Math.max(back, 1e-9));
-        Optional<CoggingFit> found = CoggingFit.of(
-                rad, amp.values(), senses, TurnOrder.expected(polePairs, CoggingOrders.slots(motor)));
+        Optional<CoggingFit> found =
+                CoggingFit.of(rad, amp.values(), senses, TurnOrder.expected(polePairs, CoggingOrders.slots(motor)));
         if (most - least < 0.9 * 2 * Math.PI || found.isEmpty()) {
             sheet.missing(
                     MotorParameter.COGGING_TORQUE,
@@ -195,13 +195,15 @@ final class CoggingTest {
         }
         double amp = fit.frictionAmp().getAsDouble();
         if (amp < 0) {
-            sheet.remark("the current brakes where it should drive: it is counted against the angle; the size was used");
+            sheet.remark(
+                    "the current brakes where it should drive: it is counted against the angle; the size was used");
         }
-        Known half =
-                amps(Math.abs(amp), fit.frictionStandardAmp(), "friction", CoggingFit.frictionFreedom());
-        sheet.detail(Phrase.of("friction, half the difference of both directions: {f}").with("f", half, "A"));
+        Known half = amps(Math.abs(amp), fit.frictionStandardAmp(), "friction", CoggingFit.frictionFreedom());
+        sheet.detail(Phrase.of("friction, half the difference of both directions: {f}")
+                .with("f", half, "A"));
         if (test.kind() == TestKind.HOLD_MAP) {
-            sheet.remark("read at rest: friction gives way as far as it must, so half the difference is the least it can be");
+            sheet.remark(
+                    "read at rest: friction gives way as far as it must, so half the difference is the least it can be");
             return;
         }
         torque(MotorParameter.DRY_DRAG, "half the difference of both directions", half, basis);

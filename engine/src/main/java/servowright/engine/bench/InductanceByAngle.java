@@ -32,6 +32,8 @@ final class InductanceByAngle {
     /** Readings beside the curve by more than this share of its swing (root mean square) are no two waves per electrical turn. */
     private static final double MOST_LEFT = 0.2;
 
+    private static final List<TerminalPair> PAIRS = List.of(TerminalPair.AB, TerminalPair.BC, TerminalPair.CA);
+
     private final BenchTest test;
     private final ResultSheet sheet;
     private final Instruments instruments;
@@ -75,11 +77,12 @@ final class InductanceByAngle {
             return;
         }
         int p = polePairs.map(k -> (int) Math.round(k.si())).orElse(1);
-        double[] angles =
-                rows.stream().mapToDouble(r -> electrical(r, p)).toArray();
+        double[] angles = rows.stream().mapToDouble(r -> electrical(r, p)).toArray();
         double[] henry = rows.stream()
-                .mapToDouble(
-                        r -> r.figures().known(ReadingFigure.INDUCTANCE).orElseThrow().si())
+                .mapToDouble(r -> r.figures()
+                        .known(ReadingFigure.INDUCTANCE)
+                        .orElseThrow()
+                        .si())
                 .toArray();
         Optional<SaliencyFit> fit = SaliencyFit.of(angles, henry);
         if (fit.isEmpty()) {
@@ -109,7 +112,7 @@ final class InductanceByAngle {
                                 .orElseThrow()
                                 .si());
         int pair = Contacts.parse(reading.contacts()).orElseThrow().index();
-        return angle + (TerminalPair.values()[pair].phaseRad() - TerminalPair.AB.phaseRad()) / 2;
+        return angle + (PAIRS.get(pair).phaseRad() - TerminalPair.AB.phaseRad()) / 2;
     }
 
     private void described(SaliencyFit fit, double[] angles, double[] henry) {

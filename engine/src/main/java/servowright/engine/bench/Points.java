@@ -134,8 +134,8 @@ record Points(
                 Optional<Saturation> cut = trace.found().flatMap(Trace::saturation);
                 return cut.isPresent()
                         ? Outcome.missing(
-                                wanted.one() + " in " + recording.name()
-                                        + " that does not run into its limit: " + channel.name() + " is cut off",
+                                wanted.one() + " in " + recording.name() + " that does not run into its limit: "
+                                        + channel.name() + " is cut off",
                                 "choose a larger range and record again")
                         : trace;
             }

@@ -83,9 +83,7 @@ public record CoggingFit(
     }
 
     private static int[] rows(int[] senses, int sense) {
-        return IntStream.range(0, senses.length)
-                .filter(i -> senses[i] == sense)
-                .toArray();
+        return IntStream.range(0, senses.length).filter(i -> senses[i] == sense).toArray();
     }
 
     private static double[] halves(double[] one, double[] other, int sign) {
@@ -101,7 +99,8 @@ public record CoggingFit(
         int[] seen = standing(only.means(), only);
         int[] orders = joined(seen, expected, parts);
         return TurnCurve.of(orders, parts, only)
-                .map(c -> new CoggingFit(only.means(), orders, seen.length, c, c, c, c.range(), OptionalDouble.empty(), 0));
+                .map(c -> new CoggingFit(
+                        only.means(), orders, seen.length, c, c, c, c.range(), OptionalDouble.empty(), 0));
     }
 
     private static Optional<CoggingFit> bothWays(TurnSamples forward, TurnSamples back, int[] expected) {

@@ -20,7 +20,8 @@ public enum TurnOrder {
     ONCE("once per turn: eccentric mounting, encoder or shaft"),
     TWICE("twice per turn: encoder out of line, or an oval bearing seat"),
     ELECTRICAL("one per electrical turn: offset of a current sensor, or one odd magnet pair"),
-    TWICE_ELECTRICAL("two per electrical turn, as many as magnets: unequal gains of the current sensors, or unequal teeth"),
+    TWICE_ELECTRICAL(
+            "two per electrical turn, as many as magnets: unequal gains of the current sensors, or unequal teeth"),
     SIX_ELECTRICAL("six per electrical turn: back-EMF that is no sine, or dead time"),
     SLOTS("as many as slots: magnets that are not alike"),
     COGGING("least common multiple of slots and magnets: cogging"),

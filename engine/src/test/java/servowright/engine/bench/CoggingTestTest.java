@@ -35,8 +35,7 @@ class CoggingTestTest {
     }
 
     private static Recording recording(double[] angle, double[] current) {
-        return Given.recording(
-                "a.csv", 0.05, Given.channel("x", "rad", angle), Given.channel("i", "A", current));
+        return Given.recording("a.csv", 0.05, Given.channel("x", "rad", angle), Given.channel("i", "A", current));
     }
 
     private static Given.Test test(TestKind kind) {
@@ -117,11 +116,16 @@ class CoggingTestTest {
         assertThat(need(run, recording(part, current))).contains("covers 120 deg");
         double[] cut = Arrays.stream(current).map(i -> Math.min(i, 0.18)).toArray();
         assertThat(need(run, recording(angle, cut))).contains("cut off");
-        assertThat(need(Given.test(TestKind.COGGING_RUN).recorded("a.csv").channel("i", "supply current")
-                        .channel("x", "angle"), good))
+        assertThat(need(
+                        Given.test(TestKind.COGGING_RUN)
+                                .recorded("a.csv")
+                                .channel("i", "supply current")
+                                .channel("x", "angle"),
+                        good))
                 .contains("the supply's current");
         assertThat(need(test(TestKind.HOLD_MAP).channel("x", "speed"), good)).contains("an angle in");
-        Recording fast = Given.recording("a.csv", 1e-4, Given.channel("x", "rad", angle), Given.channel("i", "A", current));
+        Recording fast =
+                Given.recording("a.csv", 1e-4, Given.channel("x", "rad", angle), Given.channel("i", "A", current));
         assertThat(need(run, fast)).contains("carries it over");
     }
 
@@ -164,7 +168,8 @@ class CoggingTestTest {
         double phase = 6.28 * random.nextDouble();
         double friction = 0.02 + 0.1 * random.nextDouble();
         double kt = 1 + Given.within(random, 0.001);
-        DoubleUnaryOperator cogging = t -> a * Math.cos(72 * t + phase) + b * Math.sin(144 * t) + 0.03 * Math.cos(4 * t);
+        DoubleUnaryOperator cogging =
+                t -> a * Math.cos(72 * t + phase) + b * Math.sin(144 * t) + 0.03 * Math.cos(4 * t);
         TestResult result = drawn(random, friction, cogging);
         return new boolean[] {
             Given.holds(Given.value(result, MotorParameter.COGGING_TORQUE), KT * kt * range(cogging)),

@@ -29,8 +29,7 @@ class InductanceByAngleTest {
     }
 
     private static void add(Given.Test test, ReadingFigure angle, int pair, double deg, double henry) {
-        test.reading(
-                PAIR[pair], angle, Given.text(deg, 3, "deg"), INDUCTANCE, Given.text(henry * 1e6, 2, "uH"));
+        test.reading(PAIR[pair], angle, Given.text(deg, 3, "deg"), INDUCTANCE, Given.text(henry * 1e6, 2, "uH"));
     }
 
     private static TestResult reduced(Given.Test test) {
@@ -84,7 +83,8 @@ class InductanceByAngleTest {
             add(same, FIELD_ANGLE, 0, 180 * k, 130e-6);
             add(odd, FIELD_ANGLE, 0, 30 * k, loop(60e-6, 75e-6, 0, Math.toRadians(30 * k)) + (k == 3 ? 25e-6 : 0));
         }
-        assertThat(Given.need(reduced(same).outcome(MotorParameter.D_INDUCTANCE))).contains("tell d and q apart");
+        assertThat(Given.need(reduced(same).outcome(MotorParameter.D_INDUCTANCE)))
+                .contains("tell d and q apart");
         assertThat(Given.says(reduced(odd), "do not follow two waves")).isTrue();
         Given.Test shaft = meter();
         for (int k = 0; k < 6; k++) {
@@ -113,7 +113,9 @@ class InductanceByAngleTest {
 
     @Test
     void intervals_cover() {
-        assertThat(Given.share("d inductance over the angle", 8100, r -> holds(r)[0])).isBetween(0.92, 0.98);
-        assertThat(Given.share("q inductance over the angle", 8100, r -> holds(r)[1])).isBetween(0.92, 0.98);
+        assertThat(Given.share("d inductance over the angle", 8100, r -> holds(r)[0]))
+                .isBetween(0.92, 0.98);
+        assertThat(Given.share("q inductance over the angle", 8100, r -> holds(r)[1]))
+                .isBetween(0.92, 0.98);
     }
 }

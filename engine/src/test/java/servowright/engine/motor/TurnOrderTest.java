@@ -45,7 +45,8 @@ class TurnOrderTest {
             amp[i] = 0.1 + senses[i] * 0.05 + 0.3 * Math.cos(24 * rad[i]);
         }
         CoggingFit fit = CoggingFit.of(rad, amp, senses, 24).orElseThrow();
-        assertThat(fit.frictionAmp()).isEqualTo(OptionalDouble.of(fit.frictionAmp().orElseThrow()));
+        assertThat(fit.frictionAmp())
+                .isEqualTo(OptionalDouble.of(fit.frictionAmp().orElseThrow()));
         assertThat(fit.frictionAmp().orElseThrow()).isBetween(0.0499, 0.0501);
         assertThat(fit.rangeAmp()).isBetween(0.5999, 0.6001);
         assertThat(fit.amplitude(24)).isBetween(0.29999, 0.30001);

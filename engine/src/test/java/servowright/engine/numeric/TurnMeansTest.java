@@ -47,15 +47,15 @@ class TurnMeansTest {
         double[] means = TurnMeans.of(angles, waves(angles), some, 200);
         assertThat(TurnMeans.filled(means)).isCloseTo(0.9, within(1e-12));
         assertThat(TurnMeans.amplitudes(means, 60)[5]).isCloseTo(0.7, within(0.02));
-        assertThat(TurnMeans.filled(TurnMeans.of(angles, angles, new int[0], 10))).isZero();
+        assertThat(TurnMeans.filled(TurnMeans.of(angles, angles, new int[0], 10)))
+                .isZero();
         assertThatThrownBy(() -> TurnMeans.of(angles, angles, new int[0], 0)).hasMessageContaining("part");
     }
 
     @Test
     void tells_the_way_out_from_the_way_back() {
         double[] outAndBack = {0, 1, 2, 1.8, 3, 4, 4.1, 3, 2, 2.2, 1, 0, 1, 2};
-        assertThat(Reversals.senses(outAndBack, 0.9))
-                .containsExactly(1, 1, 1, 1, 1, 1, 1, -1, -1, -1, -1, -1, 1, 1);
+        assertThat(Reversals.senses(outAndBack, 0.9)).containsExactly(1, 1, 1, 1, 1, 1, 1, -1, -1, -1, -1, -1, 1, 1);
         double[] down = {0, -1, -2, -3};
         assertThat(Reversals.senses(down, 0.9)).containsOnly(-1);
         assertThat(Reversals.senses(new double[] {0, 0.1, 0}, 0.9)).containsOnly(0);
