@@ -36,7 +36,13 @@ final class Recordings {
     }
 
     /** A file and how it is to be read. */
-    private record Request(String file, ReadingHints hints) {}
+    private record Request(String file, ReadingHints hints) {
+        /** By the file alone: few are read in two ways, and a start should not wait for more. */
+        @Override
+        public int hashCode() {
+            return file.hashCode();
+        }
+    }
 
     /**
      * A recording that a test wants.

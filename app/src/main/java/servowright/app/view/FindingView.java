@@ -45,7 +45,7 @@ public record FindingView(
 
     public FindingView {
         needs = List.copyOf(needs);
-        working = List.copyOf(working);
+        working = LateList.copyOf(working);
         assumptions = List.copyOf(assumptions);
     }
 

@@ -23,25 +23,26 @@ final class Presenter {
                 extent(assessment),
                 View.Counts.of(findings),
                 findings,
-                axes(machine),
-                MachineParts.of(machine),
-                mounts(machine),
-                machine.axes().values().stream()
+                LateList.of(() -> axes(machine)),
+                LateList.of(() -> MachineParts.of(machine)),
+                LateList.of(() -> mounts(machine)),
+                LateList.of(() -> machine.axes().values().stream()
                         .map(DrillView::of)
                         .flatMap(Optional::stream)
-                        .toList(),
-                assessment.identified().axes().values().stream()
+                        .toList()),
+                LateList.of(() -> assessment.identified().axes().values().stream()
                         .map(AngleCorrection::of)
                         .flatMap(Optional::stream)
                         .map(CorrectionView::new)
-                        .toList(),
-                assessment.identified().motors().values().parallelStream()
+                        .toList()),
+                LateList.of(() -> assessment.identified().motors().values().parallelStream()
                         .map(MotorView::of)
-                        .toList(),
-                assessment.identified().tests().parallelStream()
+                        .toList()),
+                LateList.of(() -> assessment.identified().tests().parallelStream()
                         .map(TestView::of)
-                        .toList(),
-                assessment.captures().stream().map(CaptureView::of).toList(),
+                        .toList()),
+                LateList.of(() ->
+                        assessment.captures().stream().map(CaptureView::of).toList()),
                 assumed(assessment.findings()),
                 notes,
                 assessment.cautions().stream()

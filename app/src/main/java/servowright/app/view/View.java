@@ -72,13 +72,14 @@ public record View(
 
     public View {
         findings = List.copyOf(findings);
-        axes = List.copyOf(axes);
-        parts = List.copyOf(parts);
-        drills = List.copyOf(drills);
-        corrections = List.copyOf(corrections);
-        motors = List.copyOf(motors);
-        tests = List.copyOf(tests);
-        captures = List.copyOf(captures);
+        axes = LateList.copyOf(axes);
+        parts = LateList.copyOf(parts);
+        mounts = LateList.copyOf(mounts);
+        drills = LateList.copyOf(drills);
+        corrections = LateList.copyOf(corrections);
+        motors = LateList.copyOf(motors);
+        tests = LateList.copyOf(tests);
+        captures = LateList.copyOf(captures);
         assumed = List.copyOf(assumed);
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);

@@ -47,7 +47,8 @@ public record WorkingText(
 
     /** Every line; {@code full} keeps the digits of a worksheet. */
     static List<WorkingText> of(Working working, boolean full) {
-        return working.steps().stream().map(step -> of(step, full)).toList();
+        return LateList.of(
+                () -> working.steps().stream().map(step -> of(step, full)).toList());
     }
 
     private static WorkingText of(Step step, boolean full) {

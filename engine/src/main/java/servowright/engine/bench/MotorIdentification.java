@@ -88,21 +88,22 @@ final class MotorIdentification {
         return ordered;
     }
 
+    /** The longest part of the work, and no spin depends on another. */
     private void spins(Optional<Known> polePairs) {
-        List<SpinPoint> points = new ArrayList<>();
-        for (BenchTest test : of(TestKind.SPIN)) {
-            Optional<Recording> recording = test.recording().map(recordings::get);
-            if (test.recording().isPresent() && recording.isEmpty()) {
-                absent(test, MotorParameter.FLUX_LINKAGE);
-            } else {
-                Spun spun = recording
-                        .map(r -> SpinTest.of(test, motor, r))
-                        .orElseGet(() -> SpinReadings.of(test, motor, polePairs));
-                results.put(test.id(), spun.result());
-                points.addAll(spun.points());
-            }
+        List<Spun> spins = of(TestKind.SPIN).parallelStream()
+                .map(test -> spin(test, polePairs))
+                .toList();
+        spins.forEach(spun -> results.put(spun.result().test().id(), spun.result()));
+        remarks.addAll(
+                SpinLine.check(spins.stream().flatMap(s -> s.points().stream()).toList()));
+    }
+
+    private Spun spin(BenchTest test, Optional<Known> polePairs) {
+        Optional<Recording> recording = test.recording().map(recordings::get);
+        if (test.recording().isPresent() && recording.isEmpty()) {
+            return new Spun(absent(test, MotorParameter.FLUX_LINKAGE), List.of());
         }
-        remarks.addAll(SpinLine.check(points));
+        return recording.map(r -> SpinTest.of(test, motor, r)).orElseGet(() -> SpinReadings.of(test, motor, polePairs));
     }
 
     private Optional<Candidate> polePairs(List<Candidate> declared) {
@@ -148,7 +149,7 @@ final class MotorIdentification {
         for (BenchTest test : of(TestKind.INDUCTANCE_STEP)) {
             Optional<Recording> recording = test.recording().map(recordings::get);
             if (test.recording().isPresent() && recording.isEmpty()) {
-                absent(test, MotorParameter.PHASE_INDUCTANCE);
+                results.put(test.id(), absent(test, MotorParameter.PHASE_INDUCTANCE));
             } else {
                 Stepped stepped = recording
                         .map(r -> InductanceStepTest.of(test, motor, r, ohm))
@@ -171,7 +172,8 @@ final class MotorIdentification {
         for (BenchTest test : of(TestKind.COAST_DOWN)) {
             Optional<Recording> recording = test.recording().map(recordings::get);
             recording.ifPresentOrElse(
-                    r -> readable.add(CoastDownTest.of(test, r)), () -> absent(test, MotorParameter.DRY_DRAG));
+                    r -> readable.add(CoastDownTest.of(test, r)),
+                    () -> results.put(test.id(), absent(test, MotorParameter.DRY_DRAG)));
         }
         Optional<Known> declared =
                 LabelFigure.plain(motor, MotorFigure.ROTOR_INERTIA, MotorParameter.ROTOR_INERTIA.unit()).stream()
@@ -225,11 +227,8 @@ final class MotorIdentification {
     private void reduce(
             BenchTest one, MotorParameter what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
         Optional<Recording> recording = one.recording().map(recordings::get);
-        if (one.recording().isPresent() && recording.isEmpty()) {
-            absent(one, what);
-        } else {
-            results.put(one.id(), test.apply(one, recording));
-        }
+        boolean lacking = one.recording().isPresent() && recording.isEmpty();
+        results.put(one.id(), lacking ? absent(one, what) : test.apply(one, recording));
     }
 
     private void axis(
@@ -299,14 +298,9 @@ final class MotorIdentification {
         return tests.stream().filter(t -> t.kind() == kind).toList();
     }
 
-    private void absent(BenchTest test, MotorParameter what) {
+    private static TestResult absent(BenchTest test, MotorParameter what) {
         String name = test.recording().orElse("");
-        results.put(
-                test.id(),
-                new ResultSheet(test)
-                        .refused(
-                                what,
-                                "the recording " + name + " of " + test.id(),
-                                "put the file there, or correct its name"));
+        return new ResultSheet(test)
+                .refused(what, "the recording " + name + " of " + test.id(), "put the file there, or correct its name");
     }
 }

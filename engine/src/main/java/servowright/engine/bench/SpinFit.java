@@ -72,8 +72,7 @@ record SpinFit(Trace trace, HarmonicFit fit, SpinPieces pieces, double plainVolt
             Optional<Hum> hum = Hum.find(trace, fit, terms);
             if (hum.isPresent()) {
                 used = hum.get().removed();
-                HarmonicFit cleaned = hum.get().fit();
-                fit = cleaned.status().converged() ? cleaned : used.fit(terms.startingAt(fit.frequency()));
+                fit = hum.get().fit();
                 remarks.add(humRemark(trace, hum.get()));
             } else if (Hum.couldHide(fit.frequency(), trace.spanS())) {
                 remarks.add(Phrase.of(trace.channel()

@@ -75,7 +75,7 @@ record SpinPieces(List<Piece> pieces) {
         double periods = whole.frequency() * trace.spanS();
         int count = (int) Math.min(MOST, periods / PERIODS_EACH);
         List<Piece> pieces = new ArrayList<>();
-        HarmonicTerms plain = new HarmonicTerms(terms.orders(), false, terms.startFrequency(), false, terms.step());
+        HarmonicTerms plain = terms.withoutDrift();
         for (int k = 0; k < count; k++) {
             int from = (int) ((long) k * trace.count() / count);
             int to = (int) ((long) (k + 1) * trace.count() / count);

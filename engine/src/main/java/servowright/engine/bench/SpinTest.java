@@ -58,11 +58,11 @@ final class SpinTest {
 
     private Spun reduced() {
         Map<String, String> shown = test.channels();
-        for (Channel channel : recording.channels()) {
-            if (shown.isEmpty() || shown.containsKey(channel.name())) {
-                add(channel, ChannelRole.parse(shown.getOrDefault(channel.name(), "")));
-            }
-        }
+        List<Reduced> fitted = recording.channels().parallelStream()
+                .filter(channel -> shown.isEmpty() || shown.containsKey(channel.name()))
+                .map(channel -> fitted(channel, ChannelRole.parse(shown.getOrDefault(channel.name(), ""))))
+                .toList();
+        fitted.forEach(this::add);
         for (String name : shown.keySet()) {
             if (recording.channel(name).isEmpty()) {
                 sheet.remark("the recording has no channel " + name);
@@ -77,12 +77,22 @@ final class SpinTest {
         return new Spun(sheet.end(), points);
     }
 
-    private void add(Channel channel, ChannelRole role) {
-        if (role.signal() != Signal.VOLTAGE) {
+    /** A channel, and what was made of it if it shows a voltage. */
+    private record Reduced(Channel channel, ChannelRole role, Optional<Outcome<SpinFit>> fit) {}
+
+    private Reduced fitted(Channel channel, ChannelRole role) {
+        boolean voltage = role.signal() == Signal.VOLTAGE;
+        return new Reduced(channel, role, voltage ? Optional.of(usable(channel, role)) : Optional.empty());
+    }
+
+    private void add(Reduced reduced) {
+        Channel channel = reduced.channel();
+        ChannelRole role = reduced.role();
+        if (reduced.fit().isEmpty()) {
             sheet.remark(channel.name() + " shows no voltage; a spin does not use it");
             return;
         }
-        Outcome<SpinFit> outcome = usable(channel, role);
+        Outcome<SpinFit> outcome = reduced.fit().get();
         if (outcome instanceof Missing<SpinFit> why) {
             refusals.add(why);
             sheet.remark(channel.name() + " was not used: " + why.needs().get(0).what());

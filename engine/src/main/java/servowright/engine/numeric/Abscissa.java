@@ -26,6 +26,9 @@ abstract class Abscissa {
         return count;
     }
 
+    /** Whether all distances between neighbours are equal. */
+    abstract boolean even();
+
     double middle() {
         return 0.5 * (first + last);
     }
@@ -55,6 +58,11 @@ abstract class Abscissa {
         }
 
         @Override
+        boolean even() {
+            return true;
+        }
+
+        @Override
         void fill(int start, int length, double omega, double[] distance, double[] cosine, double[] sine) {
             double centre = 0.5 * (count() - 1);
             double turnCosine = Math.cos(omega * interval);
@@ -79,6 +87,11 @@ abstract class Abscissa {
         Listed(double[] places) {
             super(places.length, places[0], places[places.length - 1]);
             this.places = places;
+        }
+
+        @Override
+        boolean even() {
+            return false;
         }
 
         @Override

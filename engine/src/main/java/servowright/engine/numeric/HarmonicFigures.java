@@ -2,6 +2,7 @@ package servowright.engine.numeric;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Turns the working figures of a harmonic fit, which lie about the middle of the record, into those of the result. */
 final class HarmonicFigures {
@@ -58,6 +59,7 @@ final class HarmonicFigures {
                 figures.at(0) - drift * abscissa.middle(),
                 drift,
                 harmonics,
+                line(covariance),
                 covariance,
                 residuals,
                 residualSd,
@@ -93,10 +95,12 @@ final class HarmonicFigures {
             return whiteness.varianceFactor();
         }
         int index = (figure - firstOrderColumn) / 2;
-        int order = index < terms.orders().size()
-                ? terms.orders().get(index)
-                : terms.orders().get(0);
-        return whiteness.varianceFactorAt(order * omega * abscissa.meanInterval() / (2 * Math.PI));
+        int orders = terms.orders().size();
+        boolean ofLine = index == orders && terms.line().isPresent();
+        double perUnit = ofLine
+                ? terms.line().getAsDouble()
+                : terms.orders().get(index < orders ? index : 0) * omega / (2 * Math.PI);
+        return whiteness.varianceFactorAt(perUnit * abscissa.meanInterval());
     }
 
     /** Rounding moves each order along the direction that belongs to the phase of the first; any sample lies on the grid. */
@@ -125,8 +129,19 @@ final class HarmonicFigures {
         }
     }
 
+    /** The line stands behind the orders, here and in the covariance. */
+    private Optional<Harmonic> line(Covariance covariance) {
+        int index = terms.orders().size();
+        return terms.line().isPresent()
+                ? Optional.of(Harmonic.of(1, sine(index), cosine(index), covariance, FIRST_SINE + 2 * index))
+                : Optional.empty();
+    }
+
     private double turnToStart(int index) {
-        return terms.orders().get(index) * omega * abscissa.middle();
+        double turning = index < terms.orders().size()
+                ? terms.orders().get(index) * omega
+                : 2 * Math.PI * terms.line().orElseThrow();
+        return turning * abscissa.middle();
     }
 
     /** A cos(phase) at t = 0. */
@@ -146,7 +161,8 @@ final class HarmonicFigures {
     /** Derivatives of the figures of the result by the working figures. */
     private double[][] jacobian() {
         int orders = terms.orders().size();
-        double[][] rows = new double[FIRST_SINE + 2 * orders][inverse.size()];
+        int sines = orders + (terms.line().isPresent() ? 1 : 0);
+        double[][] rows = new double[FIRST_SINE + 2 * sines][inverse.size()];
         double halfSpan = abscissa.halfSpan();
         double middle = abscissa.middle();
         rows[OFFSET][0] = 1;
@@ -158,7 +174,7 @@ final class HarmonicFigures {
         if (frequency >= 0) {
             rows[FREQUENCY][frequency] = 1 / (2 * Math.PI * halfSpan);
         }
-        for (int j = 0; j < orders; j++) {
+        for (int j = 0; j < sines; j++) {
             double turn = turnToStart(j);
             int at = firstOrderColumn + 2 * j;
             double[] sine = rows[FIRST_SINE + 2 * j];
@@ -167,7 +183,7 @@ final class HarmonicFigures {
             sine[at + 1] = Math.cos(turn);
             cosine[at] = Math.cos(turn);
             cosine[at + 1] = -Math.sin(turn);
-            if (frequency >= 0) {
+            if (frequency >= 0 && j < orders) {
                 double perTurn = terms.orders().get(j) * middle / halfSpan;
                 sine[frequency] = perTurn * cosine(j);
                 cosine[frequency] = -perTurn * sine(j);

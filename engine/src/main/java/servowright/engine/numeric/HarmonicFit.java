@@ -1,11 +1,14 @@
 package servowright.engine.numeric;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Regression of a signal on an offset, a drift and sines of multiples of one base frequency:
  *
  * <pre>  y(t) = offset + drift t + sum over k of A(k) sin(2 pi k f t + phase(k))</pre>
+ *
+ * and on one sine more of a frequency of its own, if asked for.
  *
  * <p>The frequency is found by least squares together with all other figures (Gauss-Newton from the strongest line of
  * the spectrum, or for few periods from a scan of fits), not read from a spectral bin. Any number of periods from about
@@ -24,7 +27,8 @@ import java.util.List;
  * @param offset at t = 0
  * @param drift change of the offset per unit of the abscissa; 0 when not fitted
  * @param harmonics one per order asked for, in that order
- * @param covariance of offset, drift, frequency, then for each order A cos(phase) and A sin(phase); zero for figures
+ * @param line the sine of a frequency of its own that was fitted along, if one was asked for; its order is called 1
+ * @param covariance of offset, drift, frequency, then for each order, and last for the line, A cos(phase) and A sin(phase); zero for figures
  *     that were not fitted
  * @param residuals sample less fitted value
  * @param residualSd square root of the sum of squares over the degrees of freedom
@@ -40,6 +44,7 @@ public record HarmonicFit(
         double offset,
         double drift,
         List<Harmonic> harmonics,
+        Optional<Harmonic> line,
         Covariance covariance,
         Values residuals,
         double residualSd,

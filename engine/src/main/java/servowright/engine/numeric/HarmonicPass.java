@@ -12,7 +12,7 @@ import org.hipparchus.linear.RealMatrix;
  * One pass over all samples of a harmonic fit: normal equations of the residuals at given figures.
  *
  * <p>Figures are, about the middle of the record: offset, drift over half the record, cosine and sine coefficient of
- * each order, and the phase that the base frequency gains over half the record. In these units the normal equations are
+ * each order and of the line, and the phase that the base frequency gains over half the record. In these units the normal equations are
  * well conditioned; since every pass works on residuals, later passes also refine the linear figures.
  */
 final class HarmonicPass {
@@ -38,7 +38,7 @@ final class HarmonicPass {
         this.samples = samples;
         this.abscissa = abscissa;
         this.halfSpan = abscissa.halfSpan();
-        this.linear = firstOrderColumn() + 2 * terms.orders().size();
+        this.linear = lineColumn() + (terms.line().isPresent() ? 2 : 0);
         this.columns = new double[linear + 1][BLOCK];
         Arrays.fill(columns[0], 1);
     }
@@ -51,6 +51,10 @@ final class HarmonicPass {
         return terms.drift() ? 2 : 1;
     }
 
+    int lineColumn() {
+        return firstOrderColumn() + 2 * terms.orders().size();
+    }
+
     /** The least-squares step from the figures of a pass, and what the pass found. */
     record Step(Values change, Covariance inverse, double rss, double gain) {}
 
@@ -61,24 +65,24 @@ final class HarmonicPass {
         double[] right = new double[size];
         double rss = 0;
         boolean counted = omega == countedOmega;
-        HarmonicSums sums = counted ? counts : new HarmonicSums(2 * terms.highestOrder());
+        HarmonicSums sums = counted ? counts : sums(omega);
         for (int start = 0; start < samples.length; start += BLOCK) {
             int length = Math.min(BLOCK, samples.length - start);
             fillBlock(start, length, omega, figures);
             if (withFrequency) {
                 fillFrequency(length, figures);
             }
-            if (!counted) {
+            if (!counted && !abscissa.even()) {
                 sums.add(baseCosine, baseSine, length);
             }
             for (int i = 0; i < size; i++) {
                 right[i] += dot(columns[i], left, length);
             }
-            if (withFrequency) {
-                addRow(gram, linear, linear + 1, length);
+            for (int row = lineColumn(); row < size; row++) {
+                addRow(gram, row, row + 1, length);
             }
             if (terms.drift()) {
-                addRow(gram, 1, linear, length);
+                addRow(gram, 1, lineColumn(), length);
             }
             rss += dot(left, left, length);
         }
@@ -86,6 +90,14 @@ final class HarmonicPass {
         counts = sums;
         fillGram(gram, sums);
         return solved(gram, right, rss);
+    }
+
+    /** Those of evenly spaced samples are known; others are to be added up. */
+    private HarmonicSums sums(double omega) {
+        int highest = 2 * terms.highestOrder();
+        return abscissa.even()
+                ? HarmonicSums.even(highest, omega * abscissa.meanInterval(), samples.length)
+                : new HarmonicSums(highest);
     }
 
     /** Products of one column with the first {@code count} columns; the lower triangle is filled. */
@@ -141,6 +153,9 @@ final class HarmonicPass {
         for (int i = 0; i < length; i++) {
             left[i] -= figures[0] + (first == 2 ? figures[1] * columns[1][i] : 0);
         }
+        terms.line()
+                .ifPresent(hertz -> abscissa.fill(
+                        start, length, 2 * Math.PI * hertz, distance, columns[linear - 2], columns[linear - 1]));
         for (int j = first; j < linear; j += 2) {
             subtract(left, figures[j], columns[j], figures[j + 1], columns[j + 1], length);
         }

@@ -157,6 +157,7 @@ final class HarmonicSolver {
                 Double.NaN,
                 Double.NaN,
                 none,
+                Optional.empty(),
                 Covariance.unknown(HarmonicFigures.FIRST_SINE + 2 * none.size()),
                 Values.owned(unknown),
                 Double.NaN,

@@ -33,8 +33,7 @@ final class HarmonicStart {
 
     /** Number of cycles over the record at which an offset, a drift if asked for, and one sine fit best. */
     private static OptionalDouble scan(HarmonicTerms terms, double[] samples) {
-        HarmonicTerms one =
-                new HarmonicTerms(terms.orders().subList(0, 1), terms.drift(), OptionalDouble.empty(), false, 0);
+        HarmonicTerms one = terms.firstOrder();
         HarmonicPass pass = new HarmonicPass(one, samples, Abscissa.even(samples.length, 1.0 / (samples.length - 1)));
         double[] zero = new double[pass.linear()];
         double best = Double.NEGATIVE_INFINITY;

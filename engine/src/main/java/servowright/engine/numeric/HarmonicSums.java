@@ -16,6 +16,26 @@ final class HarmonicSums {
         this.sines = new double[highest + 1];
     }
 
+    /**
+     * Of {@code count} evenly spaced phases about 0, {@code step} radians apart: the sines cancel, and the cosines of the
+     * multiple m add up to <pre>  sin(count m step / 2) / sin(m step / 2)</pre> (Dirichlet's kernel).
+     */
+    static HarmonicSums even(int highest, double step, int count) {
+        HarmonicSums sums = new HarmonicSums(highest);
+        for (int multiple = 0; multiple <= highest; multiple++) {
+            sums.cosines[multiple] = kernel(0.5 * multiple * step, count);
+        }
+        return sums;
+    }
+
+    private static double kernel(double half, int count) {
+        double rest = Math.IEEEremainder(half, Math.PI);
+        boolean odd = Math.rint((half - rest) / Math.PI) % 2 != 0;
+        double sign = odd && count % 2 == 0 ? -1 : 1;
+        double sine = Math.sin(rest);
+        return sine == 0 ? sign * count : sign * Math.sin(count * rest) / sine;
+    }
+
     /** Adds samples by the cosine and sine of their phase. */
     void add(double[] cosine, double[] sine, int length) {
         double[] c = new double[length];

@@ -48,7 +48,7 @@ public record Predictions(
                             slots.put(name, SlotsAndPolesStudy.of(motor, found));
                             stated.put(name, BasisStudy.of(motor, found));
                         }));
-        List<AxisPrediction> axes = machine.axes().values().stream()
+        List<AxisPrediction> axes = machine.axes().values().parallelStream()
                 .map(axis -> AxisPrediction.of(AxisParts.of(identified, axis)))
                 .toList();
         return new Predictions(

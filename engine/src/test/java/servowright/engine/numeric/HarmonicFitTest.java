@@ -58,6 +58,46 @@ class HarmonicFitTest {
         assertThat(fit.drift()).isCloseTo(0.4, within(1e-8));
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {1.7, 2.3, 11.4})
+    void finds_them_beside_a_line_of_another_frequency(double periods) {
+        int count = 5000;
+        double[] signal = signal(count, periods);
+        double hertz = 1.31 * periods;
+        for (int i = 0; i < count; i++) {
+            signal[i] += 2 * Math.sin(2 * Math.PI * hertz * i / count - 0.4);
+        }
+        HarmonicFit fit =
+                HarmonicFit.ofSamples(ORDERS.startingAt(1.02 * periods).withLine(hertz), signal, 1.0 / count);
+        finds(fit, periods, 1e-9);
+        assertThat(fit.line().orElseThrow().amplitude()).isCloseTo(2, within(1e-8));
+        assertThat(fit.line().orElseThrow().phase()).isCloseTo(-0.4, within(1e-8));
+    }
+
+    @Test
+    void intervals_allow_for_a_line_that_a_short_record_mixes_with_the_signal() {
+        double[] held = new double[2];
+        for (int seed = 1; seed <= RUNS; seed++) {
+            RandomGenerator random = new SplittableRandom(seed);
+            double[] truth = {2 + random.nextDouble(), 10, 6 * random.nextDouble() - 3};
+            double[] samples = noisy(random, truth, 0.5, 0, 0);
+            double hertz = truth[0] + 0.8 + 0.4 * random.nextDouble();
+            for (int i = 0; i < samples.length; i++) {
+                samples[i] += Math.sin(2 * Math.PI * hertz * i * 5e-4 + truth[2]);
+            }
+            HarmonicTerms terms =
+                    HarmonicTerms.ofOrders(1, 5).startingAt(truth[0]).withLine(hertz);
+            HarmonicFit fit = HarmonicFit.ofSamples(terms, samples, 5e-4);
+            double factor = Quantile.coverageFactor(0.95, fit.effectiveDegreesOfFreedom());
+            Harmonic first = fit.harmonic(1);
+            Harmonic line = fit.line().orElseThrow();
+            held[0] += Math.abs(first.amplitude() - 10) <= factor * first.amplitudeStandardError() ? 1.0 / RUNS : 0;
+            held[1] += Math.abs(line.amplitude() - 1) <= factor * line.amplitudeStandardError() ? 1.0 / RUNS : 0;
+        }
+        assertThat(held[0]).as("signal").isBetween(0.92, 0.98);
+        assertThat(held[1]).as("line").isBetween(0.92, 0.98);
+    }
+
     @Test
     void finds_them_at_uneven_times() {
         RandomGenerator random = new SplittableRandom(5);
