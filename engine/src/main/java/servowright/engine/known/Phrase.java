@@ -3,6 +3,7 @@ package servowright.engine.known;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import servowright.engine.quantity.Quantity;
 
 /**
@@ -32,6 +33,20 @@ public record Phrase(String template, Map<String, Part> figures) {
                 throw new IllegalArgumentException("\"" + template + "\" has no place for " + name);
             }
         }
+    }
+
+    /** By its words alone: sentences with the same words and other figures are rare, and equals tells them apart. */
+    @Override
+    public int hashCode() {
+        return template.hashCode();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Phrase phrase
+                        && template.equals(phrase.template)
+                        && figures.equals(phrase.figures));
     }
 
     /** A sentence without figures. */

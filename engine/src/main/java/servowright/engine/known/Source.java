@@ -1,5 +1,7 @@
 package servowright.engine.known;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One independent source of uncertainty.
  *
@@ -23,6 +25,21 @@ public record Source(String id, String group, double degreesOfFreedom) implement
     /** A source that stands alone, estimated with the given degrees of freedom. */
     public static Source of(String id, double degreesOfFreedom) {
         return new Source(id, id, degreesOfFreedom);
+    }
+
+    /** By its name, which is unique within one assessment. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Source source
+                        && id.equals(source.id)
+                        && group.equals(source.group)
+                        && degreesOfFreedom == source.degreesOfFreedom);
     }
 
     @Override

@@ -30,6 +30,7 @@ final class HarmonicPass {
     private final double[] cosine = new double[BLOCK];
     private final double[] sine = new double[BLOCK];
     private final double[] distance = new double[BLOCK];
+    private Covariance inverse = Covariance.unknown(0);
     private double countedOmega = Double.NaN;
     private HarmonicSums counts = new HarmonicSums(0);
 
@@ -89,7 +90,28 @@ final class HarmonicPass {
         countedOmega = omega;
         counts = sums;
         fillGram(gram, sums);
-        return solved(gram, right, rss);
+        Optional<Covariance> solved = inverted(gram);
+        if (solved.isEmpty()) {
+            return Optional.empty();
+        }
+        inverse = solved.get();
+        return Optional.of(stepped(inverse, right, rss));
+    }
+
+    /** The step with the normal equations of the step before, frequency included: close by they hardly change. */
+    Step again(double omega, double[] figures) {
+        double[] right = new double[linear + 1];
+        double rss = 0;
+        for (int start = 0; start < samples.length; start += BLOCK) {
+            int length = Math.min(BLOCK, samples.length - start);
+            fillBlock(start, length, omega, figures);
+            fillFrequency(length, figures);
+            for (int i = 0; i <= linear; i++) {
+                right[i] += dot(columns[i], left, length);
+            }
+            rss += dot(left, left, length);
+        }
+        return stepped(inverse, right, rss);
     }
 
     /** Those of evenly spaced samples are known; others are to be added up. */
@@ -232,8 +254,21 @@ final class HarmonicPass {
         return (s0 + s1) + (s2 + s3);
     }
 
-    private static Optional<Step> solved(double[][] gram, double[] right, double rss) {
-        int size = right.length;
+    private static Step stepped(Covariance inverse, double[] right, double rss) {
+        double[] change = new double[right.length];
+        double gain = 0;
+        for (int i = 0; i < right.length; i++) {
+            for (int j = 0; j < right.length; j++) {
+                change[i] += inverse.at(i, j) * right[j];
+            }
+            gain += change[i] * right[i];
+        }
+        return new Step(Values.owned(change), inverse, rss, gain);
+    }
+
+    /** Inverse of the normal equations, of which the lower triangle is given; empty when they are singular. */
+    private static Optional<Covariance> inverted(double[][] gram) {
+        int size = gram.length;
         double[] scale = new double[size];
         for (int i = 0; i < size; i++) {
             scale[i] = Math.sqrt(gram[i][i]);
@@ -252,16 +287,12 @@ final class HarmonicPass {
         try {
             DecompositionSolver solver = new CholeskyDecomposition(matrix, 1e-12, 1e-13).getSolver();
             double[][] inverse = solver.getInverse().getData();
-            double[] change = new double[size];
-            double gain = 0;
             for (int i = 0; i < size; i++) {
                 for (int j = 0; j < size; j++) {
                     inverse[i][j] /= scale[i] * scale[j];
-                    change[i] += inverse[i][j] * right[j];
                 }
-                gain += change[i] * right[i];
             }
-            return Optional.of(new Step(Values.owned(change), Covariance.of(inverse), rss, gain));
+            return Optional.of(Covariance.of(inverse));
         } catch (MathRuntimeException singular) {
             return Optional.empty();
         }

@@ -13,6 +13,9 @@ final class HarmonicSolver {
     /** A step that turns the phase at the ends of the record by less than this is the last one. */
     private static final double STILL = 1e-10;
 
+    /** After a step that turns the phase by less, the normal equations are taken as they were. */
+    private static final double CLOSE = 1e-3;
+
     private static final double STILL_IN_SIGMA = 1e-3;
     private static final double FALSE_ALARM = 0.01;
 
@@ -75,8 +78,10 @@ final class HarmonicSolver {
         double[] base = figures;
         double[] step = new double[figures.length + 1];
         double share = 1;
+        double lastTurn = Double.POSITIVE_INFINITY;
         while (passes++ < MOST_PASSES) {
-            Optional<HarmonicPass.Step> found = pass.step(omega, figures, true);
+            Optional<HarmonicPass.Step> found =
+                    lastTurn < CLOSE ? Optional.of(pass.again(omega, figures)) : pass.step(omega, figures, true);
             if (found.isEmpty()) {
                 return failed(FitStatus.NOT_DETERMINED);
             }
@@ -92,6 +97,7 @@ final class HarmonicSolver {
                 double sigma = Math.sqrt(
                         here.rss() * here.inverse().at(step.length - 1, step.length - 1) / (samples.length - fitted()));
                 share = Math.min(1, 1 / turn);
+                lastTurn = turn;
                 if (turn <= STILL || turn <= STILL_IN_SIGMA * sigma) {
                     advance(base, baseOmega, step, 1);
                     return judged(here);

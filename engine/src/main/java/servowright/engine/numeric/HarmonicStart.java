@@ -9,7 +9,7 @@ final class HarmonicStart {
 
     private static final double LEAST_CYCLES = 0.9;
     private static final double CYCLE_STEP = 0.05;
-    private static final int ENOUGH_SAMPLES = 1024;
+    private static final int ENOUGH_SAMPLES = 256;
 
     private HarmonicStart() {}
 

@@ -39,6 +39,12 @@ final class BusTraffic {
             long deadlineNs,
             long jitterNs,
             boolean onSync) {
+        /** By its name; a name stands once in a plan. */
+        @Override
+        public int hashCode() {
+            return name.hashCode();
+        }
+
         /** Requests of the host and their answers come when somebody asks; everything else at its period. */
         boolean steady() {
             return !name.equals(REQUEST) && !name.equals(ANSWER);

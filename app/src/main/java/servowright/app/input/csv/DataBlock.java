@@ -24,29 +24,35 @@ record DataBlock(int first, List<Integer> columns, List<ColumnKind> kinds, List<
      * of them and is followed by more of the same.
      */
     static Optional<DataBlock> find(List<List<String>> lines, Dialect dialect) {
-        List<BitSet> masks = lines.stream().map(cells -> mask(cells, dialect)).toList();
+        List<List<Cells.Kind>> kinds = lines.stream()
+                .map(cells -> cells.stream()
+                        .map(cell -> Cells.kind(cell, dialect.decimal()))
+                        .toList())
+                .toList();
+        List<BitSet> masks = kinds.stream().map(DataBlock::mask).toList();
         BitSet usual = usual(masks);
         if (usual.isEmpty()) {
             return Optional.empty();
         }
         int first = first(masks, usual);
         List<List<String>> rows = new ArrayList<>();
+        List<List<Cells.Kind>> seen = new ArrayList<>();
         for (int i = first; i < lines.size() && rows.size() < LOOK; i++) {
             if (masks.get(i).intersects(usual)) {
                 rows.add(lines.get(i));
+                seen.add(kinds.get(i));
             }
         }
-        addSparse(usual, rows, dialect);
+        addSparse(usual, seen);
         List<Integer> columns = usual.stream().boxed().toList();
-        List<ColumnKind> kinds =
-                columns.stream().map(c -> kind(rows, c, dialect)).toList();
-        return Optional.of(new DataBlock(first, columns, kinds, rows));
+        List<ColumnKind> read = columns.stream().map(c -> kind(seen, c)).toList();
+        return Optional.of(new DataBlock(first, columns, read, rows));
     }
 
-    private static BitSet mask(List<String> cells, Dialect dialect) {
+    private static BitSet mask(List<Cells.Kind> kinds) {
         BitSet mask = new BitSet();
-        for (int c = 0; c < cells.size(); c++) {
-            mask.set(c, Cells.kind(cells.get(c), dialect.decimal()).data());
+        for (int c = 0; c < kinds.size(); c++) {
+            mask.set(c, kinds.get(c).data());
         }
         return mask;
     }
@@ -89,15 +95,14 @@ record DataBlock(int first, List<Integer> columns, List<ColumnKind> kinds, List<
     }
 
     /** Columns that hold data in a fifth of the rows or more, unless a word stands left of them: that is a preamble. */
-    private static void addSparse(BitSet columns, List<List<String>> rows, Dialect dialect) {
+    private static void addSparse(BitSet columns, List<List<Cells.Kind>> rows) {
         int width = rows.stream().mapToInt(List::size).max().orElse(0);
         for (int c = 0; c < width; c++) {
             int data = 0;
             int keyed = 0;
-            for (List<String> row : rows) {
-                boolean here = c < row.size()
-                        && Cells.kind(row.get(c), dialect.decimal()).data();
-                boolean word = here && c > 0 && Cells.kind(row.get(c - 1), dialect.decimal()) == Cells.Kind.TEXT;
+            for (List<Cells.Kind> row : rows) {
+                boolean here = c < row.size() && row.get(c).data();
+                boolean word = here && c > 0 && row.get(c - 1) == Cells.Kind.TEXT;
                 data += here ? 1 : 0;
                 keyed += word ? 1 : 0;
             }
@@ -107,11 +112,11 @@ record DataBlock(int first, List<Integer> columns, List<ColumnKind> kinds, List<
         }
     }
 
-    private static ColumnKind kind(List<List<String>> rows, int column, Dialect dialect) {
+    private static ColumnKind kind(List<List<Cells.Kind>> rows, int column) {
         Map<Cells.Kind, Integer> seen = new EnumMap<>(Cells.Kind.class);
-        for (List<String> row : rows) {
+        for (List<Cells.Kind> row : rows) {
             if (column < row.size()) {
-                seen.merge(Cells.kind(row.get(column), dialect.decimal()), 1, Integer::sum);
+                seen.merge(row.get(column), 1, Integer::sum);
             }
         }
         int half = rows.size() / 2;

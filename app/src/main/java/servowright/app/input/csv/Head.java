@@ -31,6 +31,9 @@ record Head(
         boolean clean) {
     private static final int LOOK = 1 << 18;
 
+    /** Lines that are enough to judge by. */
+    private static final int ENOUGH = 1000;
+
     /** Reads the head of a file. */
     static Head of(Path file) throws IOException {
         byte[] buffer = new byte[LOOK];
@@ -54,7 +57,8 @@ record Head(
         int control = 0;
         boolean clean = true;
         int start = 0;
-        for (int i = 0; i <= n; i++) {
+        int i = 0;
+        for (; i <= n && lines.size() < ENOUGH; i++) {
             boolean end = i == n ? whole && start < n : buffer[i] == '\n' || buffer[i] == '\r';
             if (end) {
                 boolean pair = i > 0 && i < n && buffer[i] == '\n' && buffer[i - 1] == '\r' && start == i;
@@ -72,7 +76,7 @@ record Head(
                 control += buffer[i] >= 0 && buffer[i] < 32 && !(buffer[i] >= 9 && buffer[i] <= 13) ? 1 : 0;
             }
         }
-        return new Head(List.copyOf(lines), List.copyOf(offsets), encoding, whole, nul, control, n, clean);
+        return new Head(List.copyOf(lines), List.copyOf(offsets), encoding, whole, nul, control, Math.min(i, n), clean);
     }
 
     private static boolean valid(byte[] buffer, int from, int to) {

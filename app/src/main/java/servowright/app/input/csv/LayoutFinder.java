@@ -11,7 +11,6 @@ import servowright.engine.recording.Remark;
 
 /** Puts the findings about a file's head together. */
 final class LayoutFinder {
-    private static final int LINES = 1000;
     private static final List<String> SOURCE = List.of("source", "channel", "channelname", "label");
     private static final List<String> VERTICAL =
             List.of("verticalunits", "verticalunit", "yunits", "yunit", "unit", "units");
@@ -37,7 +36,7 @@ final class LayoutFinder {
 
     Found find() {
         Dialect dialect = DialectFinder.find(head.lines(), hints);
-        List<String> text = head.lines().subList(0, Math.min(LINES, head.lines().size()));
+        List<String> text = head.lines();
         List<Boolean> comments = text.stream().map(Preamble::comment).toList();
         List<List<String>> lines = new ArrayList<>();
         List<List<String>> rows = new ArrayList<>();
