@@ -23,9 +23,14 @@ final class AssessVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "assess";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "assess",
+                        name(),
                         "Reads a machine's folder and says what fails, what is tight, what holds and what is not shown.",
                         "servowright assess examples/frost-cart",
                         "servowright assess examples/frost-cart --only \"left wheel\" --json")

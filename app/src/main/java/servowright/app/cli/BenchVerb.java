@@ -13,9 +13,14 @@ final class BenchVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "bench";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "bench",
+                        name(),
                         "Says what is known of each motor: values, uncertainty, origin, contradictions, and what would"
                                 + " narrow them.",
                         "servowright bench examples/frost-cart",

@@ -34,9 +34,14 @@ final class BusVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "bus";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "bus",
+                        name(),
                         "Reads captures of CAN traffic (candump, pcap, pcapng, packed or not) and says what they show: load,"
                                 + " periods, gaps, errors, and whether the stamps can be believed.",
                         "servowright bus drive.log --rate \"1 Mbit/s\"")

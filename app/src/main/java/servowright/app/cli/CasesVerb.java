@@ -13,9 +13,14 @@ import servowright.engine.worksheet.CaseCheck;
 /** {@code cases}: runs worked examples with known answers and says what differs. */
 final class CasesVerb implements Verb {
     @Override
+    public String name() {
+        return "cases";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "cases",
+                        name(),
                         "Works the cases of a folder or file and says which answers differ from those expected.",
                         "servowright cases cases")
                 .addPositional(Spec.word(0, "DIR", "Folder or file of cases; without it the folder \"cases\"."))

@@ -16,9 +16,14 @@ final class CompletionVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "completion";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                "completion",
+                name(),
                 "Prints a script with which bash and zsh complete verbs and options.",
                 "source <(servowright completion)");
     }

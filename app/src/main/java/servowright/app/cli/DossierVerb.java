@@ -19,9 +19,14 @@ final class DossierVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "dossier";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "dossier",
+                        name(),
                         "Writes the record of a machine as one HTML file: findings, figures with their working, tests,"
                                 + " plots, files with their hashes.",
                         "servowright dossier examples/frost-cart -o frost-cart.html")

@@ -18,9 +18,14 @@ final class ExplainVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "explain";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "explain",
+                        name(),
                         "Shows the working of a finding: formula, figures put in, where each comes from, source.",
                         "servowright explain lift/speed-reach examples/frost-cart")
                 .addPositional(

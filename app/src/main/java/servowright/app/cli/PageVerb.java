@@ -20,9 +20,14 @@ final class PageVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "page";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "page",
+                        name(),
                         "Shows the machine in the browser, to this computer alone and without any network, until you"
                                 + " press Ctrl-C.",
                         "servowright page examples/frost-cart --open",

@@ -19,7 +19,7 @@ public final class Program {
 
     private Program(String version, List<Verb> all) {
         this.version = version;
-        all.forEach(v -> verbs.put(v.spec().name(), v));
+        all.forEach(v -> verbs.put(v.name(), v));
         verbs.put("completion", new CompletionVerb(this::commandLine));
     }
 
@@ -64,7 +64,7 @@ public final class Program {
     }
 
     private ExitCode parsed(Screen screen, String... typed) {
-        CommandLine line = commandLine(screen);
+        CommandLine line = commandLine(screen, needed(typed));
         ParseResult asked = line.parseArgs(typed);
         if (asked.hasSubcommand()) {
             ParseResult verb = asked.subcommand();
@@ -83,15 +83,32 @@ public final class Program {
         return asked.isUsageHelpRequested() ? ExitCode.FINE : ExitCode.REFUSED;
     }
 
+    /** The verb that was typed, if one was: a start need not wait for the options of the others. */
+    private Map<String, Verb> needed(String... typed) {
+        for (String word : typed) {
+            if (verbs.containsKey(word)) {
+                return Map.of(word, verbs.get(word));
+            }
+            if (!word.equals("--plain")) {
+                break;
+            }
+        }
+        return verbs;
+    }
+
     /** All verbs as picocli sees them. */
     CommandLine commandLine(Screen screen) {
+        return commandLine(screen, verbs);
+    }
+
+    private static CommandLine commandLine(Screen screen, Map<String, Verb> some) {
         CommandSpec top = Spec.verb(
                         "servowright",
                         "From a box of parts to a machine whose axes are proven and documented.",
                         "servowright assess examples/frost-cart",
                         "servowright assess --help")
                 .addOption(Spec.flag("--version", "Show the version."));
-        verbs.forEach((name, verb) -> top.addSubcommand(name, plain(verb.spec())));
+        some.forEach((name, verb) -> top.addSubcommand(name, plain(verb.spec())));
         CommandLine line = new CommandLine(plain(top));
         line.setExpandAtFiles(false);
         line.setUsageHelpWidth(Math.max(55, screen.width()));

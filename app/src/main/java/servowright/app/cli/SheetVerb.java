@@ -27,9 +27,14 @@ final class SheetVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "sheet";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.withoutHelp(
-                        "sheet",
+                        name(),
                         "Works one calculation. sheet --list names them all, sheet NAME --help shows what one takes and"
                                 + " gives.",
                         "servowright sheet motor-constants speed_constant=\"150 rpm/V [line peak]\"",

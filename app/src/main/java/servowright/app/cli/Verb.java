@@ -5,6 +5,9 @@ import picocli.CommandLine.ParseResult;
 
 /** One verb of the command line. */
 interface Verb {
+    /** What is typed to get it. */
+    String name();
+
     /** Its name, options and help. */
     CommandSpec spec();
 
