@@ -86,8 +86,9 @@ public final class Program {
     /** The verb that was typed, if one was: a start need not wait for the options of the others. */
     private Map<String, Verb> needed(String... typed) {
         for (String word : typed) {
-            if (verbs.containsKey(word)) {
-                return Map.of(word, verbs.get(word));
+            Verb verb = verbs.get(word);
+            if (verb != null) {
+                return Map.of(word, verb);
             }
             if (!word.equals("--plain")) {
                 break;
