@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import servowright.app.cli.MachineSource;
 import servowright.app.cli.PageDoor;
 
 /** A copy of the demo machine, served as the program serves it. */
@@ -45,6 +46,11 @@ public final class OpenPage implements AutoCloseable {
                 }
             });
         }
+    }
+
+    /** The folder as the program reads it. */
+    public MachineSource.Read read() {
+        return new MachineReader("0.1.0").read(folder);
     }
 
     public Path folder() {

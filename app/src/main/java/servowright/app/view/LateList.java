@@ -3,6 +3,7 @@ package servowright.app.view;
 import java.util.AbstractList;
 import java.util.List;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A list that is made when it is first looked into: a screen shows a small part of what an assessment could tell, and
@@ -10,7 +11,7 @@ import java.util.function.Supplier;
  */
 final class LateList<T> extends AbstractList<T> {
     private final Supplier<List<T>> maker;
-    private volatile List<T> made;
+    private volatile @Nullable List<T> made;
 
     private LateList(Supplier<List<T>> maker) {
         this.maker = maker;
@@ -37,7 +38,7 @@ final class LateList<T> extends AbstractList<T> {
     }
 
     private List<T> made() {
-        List<T> all = made;
+        @Nullable List<T> all = made;
         if (all == null) {
             all = List.copyOf(maker.get());
             made = all;
