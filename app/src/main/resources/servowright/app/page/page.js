@@ -105,8 +105,8 @@ document.addEventListener('change', event => {
   if (box(event) && event.target.type === 'file' && event.target.files.length) box(event).requestSubmit();
 });
 
-// The files change: what is shown follows, unless somebody is writing.
-const writing = () => document.querySelector('main form[method=post]:not(.drop), .drawer form[method=post]')
+// The files change: what is shown follows, unless somebody is writing. To stop a computation is not writing.
+const writing = () => document.querySelector('main form[method=post]:not(.drop, .waiting > form), .drawer form[method=post]')
   || [...document.querySelectorAll('.drop input[type=file]')].some(f => f.files.length > 0);
 
 async function follow() {
