@@ -28,7 +28,7 @@ import servowright.engine.encoder.Vector;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class EncoderBenchmark {
-    private static final int POINTS = 1000;
+    static final int POINTS = 1000;
     private static final int ANGLES = 360;
     private static final int ASSEMBLIES = 100_000;
 

@@ -29,8 +29,11 @@ final class DossierVerb implements Verb {
                         name(),
                         "Writes the record of a machine as one HTML file: findings, figures with their working, tests,"
                                 + " plots, files with their hashes.",
-                        "servowright dossier examples/frost-cart -o frost-cart.html")
+                        "servowright dossier examples/frost-cart -o frost-cart.html",
+                        "servowright dossier examples/frost-cart --drill \"left wheel\" > left-wheel.svg")
                 .addPositional(Spec.word(0, "DIR", "Folder with machine.yaml; without it the one you are in."))
+                .addOption(Spec.option(
+                        new String[] {"--drill"}, "AXIS", "Instead: the drill template of that axis, 1:1, as SVG."))
                 .addOption(Spec.option(
                         new String[] {"-o", "--output"}, "FILE", "File to write; without it dossier.html."));
     }
@@ -39,6 +42,10 @@ final class DossierVerb implements Verb {
     public ExitCode run(ParseResult asked, Screen screen) {
         Path file = Path.of(asked.matchedOptionValue("--output", "dossier.html"));
         return Folder.view(source, Spec.positional(asked, 0, ""), screen, view -> {
+            String axis = asked.matchedOptionValue("--drill", "");
+            if (!axis.isEmpty()) {
+                return DrillText.show(view, axis, screen);
+            }
             try {
                 Files.writeString(file, dossier.apply(view));
             } catch (IOException e) {

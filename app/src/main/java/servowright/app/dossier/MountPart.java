@@ -22,8 +22,8 @@ final class MountPart {
         }
         for (DrillView drill : drills) {
             page.line().open("div", "class", "part").leaf("h3", drill.axis() + ", drill template 1:1");
-            page.leaf(
-                    "p", "Print at 100 %. Paper and printer stretch: measure the bar with a caliper before drilling.");
+            page.leaf("p", DrillSvg.CHECK);
+            DrillSvg.tooLarge(drill).ifPresent(words -> page.leaf("p", words, "class", "caution"));
             page.add(DrillSvg.of(drill)).close();
         }
         page.close();

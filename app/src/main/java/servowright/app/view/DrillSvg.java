@@ -1,6 +1,7 @@
 package servowright.app.view;
 
 import java.util.Locale;
+import java.util.Optional;
 
 /** A template to drill by, in millimetres on paper, with a bar to check it by. */
 public final class DrillSvg {
@@ -8,6 +9,13 @@ public final class DrillSvg {
     private static final double BELOW = 24;
     private static final double BAR = 50;
     private static final double MARK = 3;
+
+    /** Between the margins of a sheet of A4. */
+    private static final double PAGE = 180;
+
+    /** What holds of every template. */
+    public static final String CHECK =
+            "Print at 100 %. Paper and printer stretch: measure the bar with a caliper before drilling.";
 
     private final DrillView drill;
     private final double width;
@@ -25,6 +33,18 @@ public final class DrillSvg {
     /** The template as one SVG element, 1:1 when printed at 100 %. */
     public static Markup of(DrillView drill) {
         return new DrillSvg(drill).draw();
+    }
+
+    /** What to say of a template that no sheet of A4 takes at 1:1. */
+    public static Optional<String> tooLarge(DrillView drill) {
+        double width = new DrillSvg(drill).width;
+        return width <= PAGE
+                ? Optional.empty()
+                : Optional.of(
+                        "The template is " + plain(Math.ceil(width)) + " mm wide and does not fit on A4, which takes "
+                                + plain(PAGE)
+                                + " mm: a printer that shrinks it to the page spoils it. Print it on larger paper,"
+                                + " or measure the holes out.");
     }
 
     private Markup draw() {
@@ -67,7 +87,7 @@ public final class DrillSvg {
         }
         words(y + 6, plain(BAR) + " mm: measure it with a caliper before drilling");
         words(y + 10.5, drill.axis() + ", " + drill.holes().size() + " holes of " + plain(drill.size()) + " mm");
-        words(y + 15, "seen from the board, print at 100 %");
+        words(y + 15, "seen from the board, print at 100 %" + (width > PAGE ? ", larger than A4" : ""));
     }
 
     private void words(double y, String text) {

@@ -82,4 +82,19 @@ class DrillSvgTest {
                 .contains("x1=\"8\" y1=\"43.4\" x2=\"58\" y2=\"43.4\"")
                 .contains("measure it with a caliper", "print at 100 %");
     }
+
+    @Test
+    void a_pattern_that_no_page_takes_is_said_to_be_too_large() {
+        // 16 mm of edges beside the pattern: 160 mm of holes and 3.9 mm of a hole are 179.9 mm wide, 164 mm are 183.9
+        // mm.
+        assertThat(DrillSvg.tooLarge(across(160))).isEmpty();
+        assertThat(DrillSvg.of(across(160)).end()).doesNotContain("larger than A4");
+        assertThat(DrillSvg.tooLarge(across(164)).orElseThrow()).contains("184 mm wide", "180 mm");
+        assertThat(DrillSvg.of(across(164)).end()).contains("larger than A4");
+    }
+
+    private static DrillView across(double width) {
+        List<DrillView.Hole> holes = List.of(new DrillView.Hole(width / 2, 0), new DrillView.Hole(-width / 2, 0));
+        return new DrillView("arm", holes, 3.9, Optional.empty(), Optional.empty());
+    }
 }

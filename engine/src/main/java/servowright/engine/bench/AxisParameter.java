@@ -14,7 +14,10 @@ public enum AxisParameter implements Sought {
     FRICTION_LAG("angle held back by friction", "δ", "deg", "an alignment from both sides, or a slow drag both ways"),
     /** Mechanical, about the mean, before any correction. */
     ANGLE_ERROR("largest angle error over a turn", "ε", "deg", "a slow drag both ways, or a free run"),
-    ANGLE_DELAY("delay of the angle", "τ", "us", "the best offset at two speeds, forwards and back"),
+    /** Of the reading alone. */
+    ANGLE_DELAY("delay of the angle", "ts", "us", "a run beside a sensor that is trusted, at a known speed"),
+    /** Of all that lies between an angle and the voltage that uses it, as far as the drive does not make up for it. */
+    COMMUTATION_DELAY("delay from angle to voltage", "τ", "us", "the best offset at two speeds, forwards and back"),
     /** Relative, at the middle of the shims. */
     FIELD_SLOPE("change of the field with the gap", "β", "1/mm", "the magnitude of the field at three shims"),
     /** −B''/(8B): what an offset of the sensor costs. */

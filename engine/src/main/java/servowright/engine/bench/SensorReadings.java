@@ -66,12 +66,12 @@ final class SensorReadings {
         long speedsGiven =
                 pairs.stream().mapToDouble(p -> p.first().si()).distinct().count();
         if (polePairs.isEmpty()) {
-            return Sensed.without(
-                    sheet.refused(AxisParameter.ANGLE_DELAY, "pole pairs of " + test.motor(), "count the magnets"));
+            return Sensed.without(sheet.refused(
+                    AxisParameter.COMMUTATION_DELAY, "pole pairs of " + test.motor(), "count the magnets"));
         }
         if (speedsGiven < 2) {
             return Sensed.without(sheet.refused(
-                    AxisParameter.ANGLE_DELAY,
+                    AxisParameter.COMMUTATION_DELAY,
                     "offsets at two speeds in " + test.id(),
                     "add readings: {speed: -300 rpm, offset: 31 deg}"));
         }
@@ -97,7 +97,7 @@ final class SensorReadings {
                         + Angles.wrapped(of(speeds, v, p).offsetElectricalRad() - middle.offsetElectricalRad()),
                 terms);
         Known delay = working.line(
-                "delay of the angle",
+                "delay from angle to voltage",
                 "{τ} = slope of " + names(terms) + " over the speed / " + p,
                 "us",
                 Dimension.TIME,
@@ -105,7 +105,7 @@ final class SensorReadings {
                 v -> of(speeds, v, p).delaySecond(),
                 terms);
         sheet.value(AxisParameter.COMMUTATION_OFFSET, new Candidate(offset, test.id(), working.end(), assumptions));
-        sheet.value(AxisParameter.ANGLE_DELAY, new Candidate(delay, test.id(), working.end(), assumptions));
+        sheet.value(AxisParameter.COMMUTATION_DELAY, new Candidate(delay, test.id(), working.end(), assumptions));
         sheet.detail(Phrase.of("largest departure from the line {r}")
                 .with("r", new Quantity(middle.residualElectricalRad(), Dimension.ANGLE), "deg"));
     }

@@ -1,9 +1,14 @@
 package servowright.engine.encoder;
 
+import java.util.List;
+import java.util.stream.DoubleStream;
 import servowright.engine.quantity.Require;
 
 /** What a single-turn sensor before a gear knows of the output, and what a second one adds. */
 public final class GearedAngle {
+    /** In turns: ends of a travel belong to it. */
+    private static final double ROUNDING = 1e-9;
+
     private GearedAngle() {}
 
     /**
@@ -15,6 +20,20 @@ public final class GearedAngle {
                 * Require.positive("travel of the output", outputTravelRad, "rad")
                 / (2 * Math.PI);
         return (int) Math.max(1, Math.ceil(turns - 1e-9));
+    }
+
+    /**
+     * Angles within a travel at which a sensor of one turn gives a reading: the reading and whole turns more or less. One
+     * tells where the output stands after power comes back; none says that sensor, zero or stop has moved.
+     */
+    public static List<Double> anglesWithin(double readingRad, double lowestRad, double highestRad) {
+        Require.finite("reading", readingRad, "rad");
+        Require.notNegative("travel", highestRad - lowestRad, "rad");
+        double turn = 2 * Math.PI;
+        double first = readingRad + Math.ceil((lowestRad - readingRad) / turn - ROUNDING) * turn;
+        return DoubleStream.iterate(first, a -> a <= highestRad + ROUNDING * turn, a -> a + turn)
+                .boxed()
+                .toList();
     }
 
     /**

@@ -55,4 +55,17 @@ public final class HallTriple {
     public static double quadratureRippleElectricalRad(double quadratureRad) {
         return Math.abs(Require.within("quadrature error", -1, 1, quadratureRad, "rad")) / 2;
     }
+
+    /**
+     * Cosine of the angle from one switch that reads sin α and one that leads it by δ more than a quarter, cos(α + δ):
+     * cos α = (cos(α + δ) + sin α sin δ)/cos δ.
+     *
+     * @param shifted what the second one reads, over its amplitude
+     * @param sine    what the first one reads, over its amplitude
+     */
+    public static double squaredCosine(double shifted, double sine, double quadratureRad) {
+        Require.within("quadrature error", -1, 1, quadratureRad, "rad");
+        return (Require.finite("reading", shifted, "") + Require.finite("reading", sine, "") * Math.sin(quadratureRad))
+                / Math.cos(quadratureRad);
+    }
 }

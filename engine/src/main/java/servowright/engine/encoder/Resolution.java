@@ -61,7 +61,13 @@ public record Resolution(double countsPerTurn) {
      */
     public double truncationElectricalRad(int polePairs) {
         double each = countsPerTurn / Require.atLeast("pole pairs", 1, polePairs);
-        return (each - Math.floor(each)) * (polePairs - 1) * 2 * Math.PI / each;
+        return truncationCounts(polePairs) * 2 * Math.PI / each;
+    }
+
+    /** The same in counts. */
+    public double truncationCounts(int polePairs) {
+        double each = countsPerTurn / Require.atLeast("pole pairs", 1, polePairs);
+        return (each - Math.floor(each)) * (polePairs - 1);
     }
 
     /**

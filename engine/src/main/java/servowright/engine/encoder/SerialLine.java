@@ -14,7 +14,8 @@ public final class SerialLine {
     /**
      * Fastest clock of a line whose data are taken half a clock after they were asked for: 1/(2 (2 L t + t_d)), Hz.
      *
-     * <p>Within 20 % of the published tables of 400 kHz at 50 m, 200 kHz at 200 m and 100 kHz at 400 m (seen).
+     * <p>An upper bound: with drivers of 0.3 µs it gives 385, 217 and 116 kHz at 100, 200 and 400 m, where published tables
+     * (seen) ask for 300, 200 and 100 kHz, and 625 kHz at 50 m, where they ask for 400 kHz.
      *
      * @param driverSecond drivers and receivers of the round trip, or the time the sensor needs to answer
      */

@@ -1,6 +1,7 @@
 package servowright.engine.prediction;
 
 import java.util.Optional;
+import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
@@ -24,11 +25,13 @@ import servowright.engine.machine.SurroundingsFigure;
  * An axis with the parts it names, as far as they are there.
  *
  * @param identified what the bench knows of its motor
+ * @param sensed     what the bench knows of its angle sensor
  */
 public record AxisParts(
         Axis axis,
         Optional<Motor> motor,
         Optional<IdentifiedMotor> identified,
+        IdentifiedAxis sensed,
         Optional<Drive> drive,
         Optional<Sensor> sensor,
         Optional<Supply> supply,
@@ -41,6 +44,7 @@ public record AxisParts(
                 axis,
                 axis.motor().map(name -> machine.motors().get(name)),
                 axis.motor().map(name -> identified.motors().get(name)),
+                identified.axis(axis.name()),
                 axis.drive().map(name -> machine.drives().get(name)),
                 axis.sensor().map(name -> machine.sensors().get(name)),
                 machine.supply(),

@@ -1,6 +1,8 @@
 package servowright.engine.prediction;
 
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
@@ -19,6 +21,10 @@ import servowright.engine.quantity.Quantity;
 public final class CommutationStudy {
     private static final String DEFINITION = "definition; electrical turn = mechanical turn / pole pairs";
     private static final String DELAY = "one step to compute, half a step until the voltage acts (common practice)";
+
+    private static final String MEASURED =
+            "slope of the best offset over the speed; only what the drive does not make up for";
+    private static final String LOST = "electrical angle lost to delay";
 
     private CommutationStudy() {}
 
@@ -51,12 +57,7 @@ public final class CommutationStudy {
         Inquiry in = new Inquiry();
         Supplier<Known> frequency = in.take(turning(parts, duty));
         Supplier<Declared> loop = in.take(parts.drive(DriveFigure.LOOP_RATE));
-        Known sensor = parts.sensor()
-                .flatMap(s -> s.figures().known(SensorFigure.DELAY))
-                .orElseGet(() -> {
-                    in.assume(Phrase.of("delay of the angle sensor not stated, taken as none"));
-                    return Known.exact(new Quantity(0, Dimension.TIME), Origin.ASSUMED, "assumed");
-                });
+        BiFunction<Term, Term, Known> lost = lost(parts, in);
         return in.answer(() -> {
             Term f = Term.of("f", frequency.get(), "Hz");
             Term rate = Term.of("fc", loop.get().known(), "kHz");
@@ -70,18 +71,53 @@ public final class CommutationStudy {
                             x -> x[0] / x[1],
                             rate,
                             f);
-            Known lost = in.sheet()
+            return new Commutation(frequency.get(), steps, lost.apply(f, rate));
+        });
+    }
+
+    /** From frequency and loop rate to the angle lost: by the delay that was measured, else by what is known of its parts. */
+    private static BiFunction<Term, Term, Known> lost(AxisParts parts, Inquiry in) {
+        Outcome<Known> measured = parts.sensed().best(AxisParameter.COMMUTATION_DELAY);
+        if (measured.found().isPresent()) {
+            Supplier<Known> whole = in.take(measured);
+            return (f, rate) -> in.sheet()
                     .line(
-                            "electrical angle lost to delay",
-                            "{δ} = 2π · {f} · (1.5 / {fc} + {ts})",
+                            LOST,
+                            "{δ} = 2π · {f} · |{τ}|",
                             "deg",
                             Dimension.ANGLE,
-                            DELAY,
-                            x -> ElectricalSpeed.angleLostElectricalRad(1.5 / x[1] + x[2], 2 * Math.PI * x[0], 1),
+                            MEASURED,
+                            x -> ElectricalSpeed.angleLostElectricalRad(Math.abs(x[1]), 2 * Math.PI * x[0], 1),
                             f,
-                            rate,
-                            Term.of("ts", sensor, "us"));
-            return new Commutation(frequency.get(), steps, lost);
-        });
+                            Term.of("τ", whole.get(), "us"));
+        }
+        Supplier<Known> sensor = sensor(parts, in);
+        return (f, rate) -> in.sheet()
+                .line(
+                        LOST,
+                        "{δ} = 2π · {f} · (1.5 / {fc} + {ts})",
+                        "deg",
+                        Dimension.ANGLE,
+                        DELAY,
+                        x -> ElectricalSpeed.angleLostElectricalRad(
+                                Math.max(0, 1.5 / x[1] + x[2]), 2 * Math.PI * x[0], 1),
+                        f,
+                        rate,
+                        Term.of("ts", sensor.get(), "us"));
+    }
+
+    /** Delay of the sensor: as measured beside another, else as stated, else none. */
+    private static Supplier<Known> sensor(AxisParts parts, Inquiry in) {
+        Outcome<Known> measured = parts.sensed().best(AxisParameter.ANGLE_DELAY);
+        if (measured.found().isPresent()) {
+            return in.take(measured);
+        }
+        Known stated = parts.sensor()
+                .flatMap(s -> s.figures().known(SensorFigure.DELAY))
+                .orElseGet(() -> {
+                    in.assume(Phrase.of("delay of the angle sensor not stated, taken as none"));
+                    return Known.exact(new Quantity(0, Dimension.TIME), Origin.ASSUMED, "assumed");
+                });
+        return () -> stated;
     }
 }

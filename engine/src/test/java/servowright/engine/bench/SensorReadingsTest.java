@@ -177,7 +177,7 @@ class SensorReadingsTest {
                         reading(ReadingFigure.SPEED, "3000 rpm", ReadingFigure.OFFSET, "42.6 deg ± 0.5 deg"))
                 .axis();
         assertThat(degrees(found(axis.best(AxisParameter.COMMUTATION_OFFSET)))).isCloseTo(30, within(1e-6));
-        Known delay = found(axis.best(AxisParameter.ANGLE_DELAY));
+        Known delay = found(axis.best(AxisParameter.COMMUTATION_DELAY));
         assertThat(delay.si()).isCloseTo(100e-6, within(1e-9));
         double halfSpan = Math.toRadians(0.5) / Math.sqrt(3) / Math.sqrt(2) / (7 * 100 * Math.PI);
         assertThat(delay.standardUncertainty()).isCloseTo(halfSpan, within(1e-3 * halfSpan));
@@ -186,7 +186,8 @@ class SensorReadingsTest {
                         TestKind.OFFSET_AT_SPEEDS,
                         reading(ReadingFigure.SPEED, "300 rpm", ReadingFigure.OFFSET, "17 deg"))
                 .identified();
-        assertThat(need(one.tests().get(0).outcome(AxisParameter.ANGLE_DELAY))).contains("two speeds");
+        assertThat(need(one.tests().get(0).outcome(AxisParameter.COMMUTATION_DELAY)))
+                .contains("two speeds");
     }
 
     @Test

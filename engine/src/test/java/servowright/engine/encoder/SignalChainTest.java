@@ -64,6 +64,28 @@ class SignalChainTest {
     }
 
     @ParameterizedTest
+    // Simulated in a field report: 30000 rad at 1 kHz, 0.9 rad/s stands still, 1.0 rad/s reads 1.95.
+    @CsvSource({"0.9, 0", "1.0, 1.953"})
+    void an_angle_added_up_in_single_precision_stands_still(double asked, double read) {
+        float angle = 30000;
+        for (int i = 0; i < 1000; i++) {
+            angle += (float) (asked / 1000);
+        }
+        assertThat(angle - 30000.0).isCloseTo(read, within(0.001));
+        double limit = SinglePrecision.standsBelowRadPerSecond(30000, 1000);
+        assertThat(asked > limit).isEqualTo(read > 0);
+    }
+
+    @Test
+    void published_lines_are_slower_than_the_bound() {
+        // Trade tables, seen: metres and hertz.
+        double[][] table = {{50, 400e3}, {100, 300e3}, {200, 200e3}, {400, 100e3}};
+        for (double[] row : table) {
+            assertThat(row[1] / SerialLine.fastestClockHertz(row[0], 0.3e-6)).isBetween(0.63, 0.93);
+        }
+    }
+
+    @ParameterizedTest
     // Noise in degrees, natural frequency in hertz, speed noise in rad/s; 100 us, damping 1.
     @CsvSource({"0.00634, 100, 0.0087", "0.0254, 50, 0.0123", "0.05, 200, 0.194", "0.1, 20, 0.0123", "0.05, 100, 0.069"
     })
@@ -131,6 +153,12 @@ class SignalChainTest {
         assertThat(HallTriple.step(0b101, 0b110)).isEmpty();
         assertThat(HallTriple.step(0b111, 0b110)).isEmpty();
         assertThat(HallTriple.step(0b110, 0b000)).isEmpty();
+        // cos α from sin α and a second switch eight degrees off, exact for every α.
+        double off = Math.toRadians(8);
+        for (double angle = 0; angle < 6; angle += 0.4) {
+            assertThat(HallTriple.squaredCosine(Math.cos(angle + off), Math.sin(angle), off))
+                    .isCloseTo(Math.cos(angle), within(1e-12));
+        }
         // Eight degrees of quadrature: mean 4, ripple 4 (a field report, seen).
         assertThat(Math.toDegrees(HallTriple.quadratureRippleElectricalRad(Math.toRadians(8))))
                 .isCloseTo(4, within(1e-9));

@@ -3,9 +3,13 @@ package servowright.engine.prediction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import servowright.engine.bench.AxisParameter;
+import servowright.engine.bench.Candidate;
 import servowright.engine.bench.MotorParameter;
+import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Outcome.Missing;
 import servowright.engine.machine.AxisFigure;
@@ -181,6 +185,32 @@ class StudiesTest {
         assertThat(commutation.frequency().si()).isCloseTo(1114, within(0.1));
         assertThat(commutation.steps().si()).isCloseTo(10.8, within(0.03));
         assertThat(commutation.angleLost().value().in("deg")).isCloseTo(360 * 1114.08 * 1.5 / 12000, within(0.01));
+    }
+
+    @Test
+    void a_measured_delay_stands_above_a_computed_one() {
+        // 425 us at 1114.08 Hz are 170.5 degrees; 20 us of a sensor and 1.5 steps of 12 kHz are 58.2 (by hand).
+        Invented machine = Invented.sound()
+                .drive(DriveFigure.LOOP_RATE, "12 kHz")
+                .arm(AxisFigure.MOTOR_TURNS, "1")
+                .lift(Profile.STEADY)
+                .lift(DutyFigure.SPEED, "1000 rad/s")
+                .without(DutyFigure.ACCELERATION);
+        Candidate reading = Invented.candidate(20, "us", 0.01, Origin.MEASURED, "beside a reference");
+        Candidate whole = Invented.candidate(425, "us", 0.01, Origin.MEASURED, "offsets at two speeds");
+        machine.sensed(Map.of(AxisParameter.ANGLE_DELAY, List.of(reading)));
+        assertThat(lostDegrees(machine)).isCloseTo(360 * 1114.08 * (1.5 / 12000 + 20e-6), within(0.01));
+        machine.sensed(
+                Map.of(AxisParameter.ANGLE_DELAY, List.of(reading), AxisParameter.COMMUTATION_DELAY, List.of(whole)));
+        assertThat(lostDegrees(machine)).isCloseTo(170.45, within(0.01));
+        machine.sensed(Map.of(
+                AxisParameter.COMMUTATION_DELAY,
+                List.of(Invented.candidate(-425, "us", 0.01, Origin.MEASURED, "a drive that advances too far"))));
+        assertThat(lostDegrees(machine)).isCloseTo(170.45, within(0.01));
+    }
+
+    private static double lostDegrees(Invented machine) {
+        return answer(arm(machine).commutation()).angleLost().value().in("deg");
     }
 
     @Test

@@ -3,30 +3,36 @@ package servowright.engine.worksheet.encoder;
 import static servowright.engine.worksheet.encoder.EncoderInputs.whole;
 
 import java.util.List;
-import servowright.engine.encoder.GearedAngle;
+import java.util.Optional;
 import servowright.engine.encoder.HallTriple;
 import servowright.engine.encoder.Latency;
 import servowright.engine.encoder.QuadratureLine;
 import servowright.engine.encoder.Resolution;
 import servowright.engine.encoder.SerialLine;
 import servowright.engine.encoder.TrackingObserver;
+import servowright.engine.known.Known;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.worksheet.Input;
+import servowright.engine.worksheet.Inputs;
 import servowright.engine.worksheet.Result;
 import servowright.engine.worksheet.UsualInputs;
 import servowright.engine.worksheet.Worksheet;
 
 /** From the angle at the sensor to the number in the loop. */
 final class ChainSheets {
+    /** Natural frequency over sample rate, and ω_n T, up to which the noise of the observer is known. */
+    private static final double MOST_SAMPLES_SHARE = 0.02;
+
+    private static final double MOST_SHARE = 0.13;
+
     private static final String STEPS = "rounding spread evenly over a step (derived)";
     private static final String LOOP = "linear loop of second order under white noise (derived)";
     private static final String DELAY = "motion during the delay (derived)";
     private static final String EDGES = "four edges per period of two channels a quarter apart";
     private static final String TRIP =
-            "5 ns per metre each way within half a clock; published tables agree within 20 %";
+            "5 ns per metre each way within half a clock; published tables stay 8 to 36 % below";
     private static final String STATES = "sixths of an electrical turn (derived)";
-    private static final String GEAR = "turns of the motor within the travel of the output (derived)";
 
     private static final Worksheet RESOLUTION_SHEET = LineSheet.of(
             "angle-resolution",
@@ -44,6 +50,7 @@ final class ChainSheets {
                     new Result("speed_step", "smallest speed a difference shows", "rad/s"),
                     new Result("speed_noise", "RMS of a speed by differences of noisy readings", "rad/s"),
                     new Result("truncation", "electrical error of whole counts per electrical turn", "deg"),
+                    new Result("truncation_counts", "the same in counts, at the end of a turn", ""),
                     new Result("turns_in_float", "turns until single precision steps wider", "")),
             List.of(
                     Line.of("step", "{q} = 2π/{N}", STEPS, x -> new Resolution(x[0]).stepRad(), "N=counts"),
@@ -75,6 +82,13 @@ final class ChainSheets {
                             "N=counts",
                             "p=pole_pairs"),
                     Line.of(
+                            "truncation_counts",
+                            "{e} = frac({N}/{p}) · ({p} − 1)",
+                            "counts lost in every electrical turn but the last (derived)",
+                            x -> new Resolution(x[0]).truncationCounts(whole(x[1])),
+                            "N=counts",
+                            "p=pole_pairs"),
+                    Line.of(
                             "turns_in_float",
                             "{n}: spacing of numbers of 24 bits above 2π/{N}",
                             "IEEE 754 binary32",
@@ -84,52 +98,61 @@ final class ChainSheets {
     private static final String[] OBSERVER_NOISY = {"fn=natural_frequency", "ζ=damping", "σ=noise", "T=sample_time"};
 
     private static final Worksheet OBSERVER_SHEET = LineSheet.of(
-            "tracking-observer",
-            "Speed from a loop that follows the angle",
-            "Noise, bandwidth and lag of a second-order loop that follows the angle. For a natural frequency up to a fiftieth"
-                    + " of the sample rate.",
-            List.of(
-                    EncoderInputs.frequency("natural_frequency", "natural frequency of the loop", "100 Hz"),
-                    Input.quantity("damping", Dimension.NUMBER, "damping of the loop", "1")
-                            .within(Quantity.number(0.1), Quantity.number(10))
-                            .orElse("1"),
-                    EncoderInputs.angle("noise", "noise of one reading, RMS", "0.05 deg", 30),
-                    EncoderInputs.time("sample_time", "time between two readings", "100 us"),
-                    Input.quantity("acceleration", Dimension.ACCELERATION, "acceleration of the shaft", "1000 rad/s2")
-                            .within(Quantity.of(0, "rad/s2"), Quantity.of(1e7, "rad/s2"))),
-            List.of(
-                    new Result("speed_noise", "RMS of the speed", "rad/s"),
-                    new Result("speed_delay", "delay of the speed", "ms"),
-                    new Result("angle_lag", "lag of the angle under the acceleration", "deg"),
-                    new Result("speed_bandwidth", "frequency at which the speed is 3 dB down", "Hz")),
-            List.of(
-                    Line.of(
-                            "speed_noise",
-                            "{σω} = {σ} · √({T} · (2π · {fn})³/(4 · {ζ}))",
-                            LOOP,
-                            x -> loop(x).speedNoise(x[2], x[3]),
-                            OBSERVER_NOISY),
-                    Line.of(
-                            "speed_delay",
-                            "{t} = 2 · {ζ}/(2π · {fn})",
-                            LOOP,
-                            x -> loop(x).speedDelaySecond(),
-                            "fn=natural_frequency",
-                            "ζ=damping"),
-                    Line.of(
-                            "angle_lag",
-                            "{δ} = {α}/(2π · {fn})²",
-                            LOOP,
-                            x -> new TrackingObserver(2 * Math.PI * x[0], 1).angleLagRad(x[1]),
-                            "fn=natural_frequency",
-                            "α=acceleration"),
-                    Line.of(
-                            "speed_bandwidth",
-                            "{f} = {fn} · √(a + √(a² + 1)), a = 1 − 2 · {ζ}²",
-                            LOOP,
-                            x -> loop(x).speedBandwidth() / (2 * Math.PI),
-                            "fn=natural_frequency",
-                            "ζ=damping")));
+                    "tracking-observer",
+                    "Speed from a loop that follows the angle",
+                    "Noise, bandwidth and lag of a second-order loop that follows the angle. For a natural frequency up to a fiftieth"
+                            + " of the sample rate.",
+                    List.of(
+                            EncoderInputs.frequency("natural_frequency", "natural frequency of the loop", "100 Hz"),
+                            Input.quantity("damping", Dimension.NUMBER, "damping of the loop", "1")
+                                    .within(Quantity.number(0.1), Quantity.number(10))
+                                    .orElse("1"),
+                            EncoderInputs.angle("noise", "noise of one reading, RMS", "0.05 deg", 30),
+                            EncoderInputs.time("sample_time", "time between two readings", "100 us"),
+                            Input.quantity(
+                                            "acceleration",
+                                            Dimension.ACCELERATION,
+                                            "acceleration of the shaft",
+                                            "1000 rad/s2")
+                                    .within(Quantity.of(0, "rad/s2"), Quantity.of(1e7, "rad/s2"))),
+                    List.of(
+                            new Result("speed_noise", "RMS of the speed", "rad/s"),
+                            new Result("speed_delay", "delay of the speed", "ms"),
+                            new Result("angle_lag", "lag of the angle under the acceleration", "deg"),
+                            new Result("speed_bandwidth", "frequency at which the speed is 3 dB down", "Hz")),
+                    List.of(
+                            Line.of(
+                                    "speed_noise",
+                                    "{σω} = {σ} · √({T} · (2π · {fn})³/(4 · {ζ}))",
+                                    LOOP,
+                                    x -> loop(x).speedNoise(x[2], Math.min(x[3], MOST_SHARE / (2 * Math.PI * x[0]))),
+                                    OBSERVER_NOISY),
+                            Line.of(
+                                    "speed_delay",
+                                    "{t} = 2 · {ζ}/(2π · {fn})",
+                                    LOOP,
+                                    x -> loop(x).speedDelaySecond(),
+                                    "fn=natural_frequency",
+                                    "ζ=damping"),
+                            Line.of(
+                                    "angle_lag",
+                                    "{δ} = {α}/(2π · {fn})²",
+                                    LOOP,
+                                    x -> new TrackingObserver(2 * Math.PI * x[0], 1).angleLagRad(x[1]),
+                                    "fn=natural_frequency",
+                                    "α=acceleration"),
+                            Line.of(
+                                    "speed_bandwidth",
+                                    "{f} = {fn} · √(a + √(a² + 1)), a = 1 − 2 · {ζ}²",
+                                    LOOP,
+                                    x -> loop(x).speedBandwidth() / (2 * Math.PI),
+                                    "fn=natural_frequency",
+                                    "ζ=damping")))
+            .within(new LineSheet.Limit(
+                    ChainSheets::tooFast,
+                    "natural_frequency",
+                    "above a fiftieth of the sample rate the formula for the noise no longer holds",
+                    "Give a lower frequency or a shorter sample time."));
 
     private static final String[] LATENCY_INPUTS = {"p=pole_pairs", "ω=speed", "τ=delay"};
 
@@ -227,6 +250,7 @@ final class ChainSheets {
                     EncoderInputs.angle("quadrature", "electrical error between two analogue switches", "8 deg", 45)),
             List.of(
                     new Result("speed_error", "error of a speed from one state", "%"),
+                    new Result("angle_mean", "electrical mean of the error of the analogue switches", "deg"),
                     new Result("angle_ripple", "electrical ripple, twice per electrical turn", "deg")),
             List.of(
                     Line.of(
@@ -236,6 +260,12 @@ final class ChainSheets {
                             x -> HallTriple.speedErrorShare(whole(x[0]), Math.max(0, x[1])),
                             "p=pole_pairs",
                             "d=placement"),
+                    Line.of(
+                            "angle_mean",
+                            "{m} = {δ}/2, error δ/2 · (1 − cos 2α)",
+                            "arctangent of two sines off quadrature, first order (derived)",
+                            x -> HallTriple.quadratureRippleElectricalRad(x[0]),
+                            "δ=quadrature"),
                     Line.of(
                             "angle_ripple",
                             "{A} = {δ}/2, error δ/2 · (1 − cos 2α)",
@@ -274,54 +304,24 @@ final class ChainSheets {
                             "f=clock",
                             "tp=pause")));
 
-    private static final Worksheet GEARED_SHEET = LineSheet.of(
-            "geared-angle",
-            "Angle through a gear",
-            "How many places of the output one reading before the gear can mean, what a second sensor on the output must keep"
-                    + " to tell them apart, and what commutating from the output costs.",
-            List.of(
-                    Input.quantity("gear_ratio", Dimension.NUMBER, "motor turns per turn of the output", "10")
-                            .within(Quantity.number(1e-3), Quantity.number(1e5)),
-                    EncoderInputs.angle("travel", "travel of the output", "270 deg", 1e6),
-                    EncoderInputs.angle("output_error", "error of a sensor on the output", "0.1 deg", 180),
-                    EncoderInputs.polePairs()),
-            List.of(
-                    new Result("places", "places of the output per reading", ""),
-                    new Result("second_sensor", "most a second sensor may err", "deg"),
-                    new Result("commutation_error", "electrical error through the gear", "deg")),
-            List.of(
-                    Line.of(
-                            "places",
-                            "{n} = ⌈{i} · {travel}/2π⌉",
-                            GEAR,
-                            x -> GearedAngle.meanings(x[0], Math.max(1e-9, x[1])),
-                            "i=gear_ratio",
-                            "travel=travel"),
-                    Line.of(
-                            "second_sensor",
-                            "{ε} = π/{i}",
-                            GEAR,
-                            x -> GearedAngle.tellsTurnWithinRad(x[0], 0),
-                            "i=gear_ratio"),
-                    Line.of(
-                            "commutation_error",
-                            "{εe} = {ε} · {p} · {i}",
-                            GEAR,
-                            x -> GearedAngle.throughGearElectricalRad(x[0], whole(x[1]), x[2]),
-                            "ε=output_error",
-                            "p=pole_pairs",
-                            "i=gear_ratio")));
-
     private ChainSheets() {}
 
     static List<Worksheet> all() {
-        return List.of(
-                RESOLUTION_SHEET, OBSERVER_SHEET, LATENCY_SHEET, EDGES_SHEET, SWITCHES_SHEET, WIRE_SHEET, GEARED_SHEET);
+        return List.of(RESOLUTION_SHEET, OBSERVER_SHEET, LATENCY_SHEET, EDGES_SHEET, SWITCHES_SHEET, WIRE_SHEET);
     }
 
     private static Input counts(String name, String meaning, String example) {
         return Input.quantity(name, Dimension.NUMBER, meaning, example)
                 .within(Quantity.number(1), Quantity.number(1L << 40));
+    }
+
+    private static boolean tooFast(Inputs inputs) {
+        Optional<Known> hertz = inputs.known("natural_frequency");
+        Optional<Known> second = inputs.known("sample_time");
+        return inputs.has("noise")
+                && hertz.isPresent()
+                && second.isPresent()
+                && hertz.get().si() * second.get().si() > MOST_SAMPLES_SHARE;
     }
 
     private static TrackingObserver loop(double[] x) {

@@ -7,7 +7,12 @@ import servowright.engine.worksheet.Worksheet;
 /** The worksheets of magnet, mount and encoder in the order a person would need them. */
 public final class EncoderSheets {
     private static final List<Worksheet> ALL = Stream.of(
-                    MagnetSheets.all(), MountSheets.all(), StackSheets.all(), ChainSheets.all(), CostSheets.all())
+                    MagnetSheets.all(),
+                    MountSheets.all(),
+                    StackSheets.all(),
+                    ChainSheets.all(),
+                    StartSheets.all(),
+                    CostSheets.all())
             .flatMap(List::stream)
             .toList();
 

@@ -95,7 +95,7 @@ final class MountSheets {
                                     Dimension.TEMPERATURE_COEFFICIENT,
                                     "change of the remanence per kelvin",
                                     "-0.12 %/K")
-                            .within(Quantity.of(-1, "%/K"), Quantity.of(1, "%/K"))
+                            .within(Quantity.of(-0.3, "%/K"), Quantity.of(0.3, "%/K"))
                             .orElse("-0.12 %/K"),
                     temperature("coldest", "lowest temperature", "-20 degC"),
                     temperature("hottest", "highest temperature", "100 degC"),

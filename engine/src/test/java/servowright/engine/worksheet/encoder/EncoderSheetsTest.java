@@ -1,10 +1,13 @@
 package servowright.engine.worksheet.encoder;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import servowright.engine.known.Outcome;
 import servowright.engine.worksheet.Declaration;
@@ -19,7 +22,7 @@ class EncoderSheetsTest {
 
     @Test
     void every_sheet_is_offered_under_its_name() {
-        assertThat(EncoderSheets.all()).hasSize(19);
+        assertThat(EncoderSheets.all()).hasSize(22);
         for (Worksheet sheet : EncoderSheets.all()) {
             assertThat(Worksheets.named(sheet.declaration().name())).contains(sheet);
         }
@@ -27,9 +30,14 @@ class EncoderSheetsTest {
 
     @Test
     void every_result_has_a_line_and_every_line_only_declared_inputs() {
-        for (Worksheet sheet : EncoderSheets.all()) {
+        List<LineSheet> sheets = EncoderSheets.all().stream()
+                .filter(LineSheet.class::isInstance)
+                .map(LineSheet.class::cast)
+                .toList();
+        assertThat(sheets).hasSizeGreaterThan(20);
+        for (LineSheet sheet : sheets) {
             Declaration declaration = sheet.declaration();
-            List<Line> lines = ((LineSheet) sheet).lines();
+            List<Line> lines = sheet.lines();
             assertThat(lines)
                     .extracting(Line::result)
                     .containsExactlyElementsOf(
@@ -64,5 +72,51 @@ class EncoderSheetsTest {
             assertThat(filled).as(sheet.declaration().name()).isInstanceOf(Filled.Ready.class);
             assertThat(sheet.compute(((Filled.Ready) filled).inputs())).isInstanceOf(Outcome.Answer.class);
         }
+    }
+
+    /** Whatever is within the range of every input must not stop the program; seeded. */
+    @Test
+    void no_line_stops_within_the_ranges_of_its_inputs() {
+        Random random = new Random(20);
+        for (Worksheet sheet : EncoderSheets.all()) {
+            if (sheet instanceof LineSheet lines) {
+                for (int draw = 0; draw < 300; draw++) {
+                    for (Line line : lines.lines()) {
+                        double[] drawn = line.inputs().stream()
+                                .map(i -> i.substring(i.indexOf('=') + 1))
+                                .mapToDouble(name ->
+                                        drawn(sheet.declaration().input(name).orElseThrow(), random))
+                                .toArray();
+                        assertThatCode(() -> line.function().applyAsDouble(drawn))
+                                .as("%s %s %s", sheet.declaration().name(), line.result(), Arrays.toString(drawn))
+                                .doesNotThrowAnyException();
+                    }
+                }
+            }
+        }
+    }
+
+    private static double drawn(Input input, Random random) {
+        Input.Range range = input.range().orElseThrow();
+        double least = range.least().si();
+        double most = range.most().si();
+        if (random.nextInt(10) == 0) {
+            return random.nextBoolean() ? least : most;
+        }
+        double from = least > 0 ? least : most * 1e-6;
+        double value = from * Math.pow(most / from, random.nextDouble());
+        return input.kind() == Input.Kind.WHOLE_NUMBER ? Math.rint(value) : value;
+    }
+
+    @Test
+    void refuses_an_observer_faster_than_its_formula() {
+        Worksheet sheet = Worksheets.named("tracking-observer").orElseThrow();
+        Filled filled = Filled.of(
+                sheet,
+                Map.of(
+                        "natural_frequency", List.of("500 Hz"),
+                        "sample_time", List.of("100 us"),
+                        "noise", List.of("0.05 deg")));
+        assertThat(filled).isInstanceOf(Filled.Refused.class);
     }
 }
