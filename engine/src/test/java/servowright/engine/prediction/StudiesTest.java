@@ -172,15 +172,20 @@ class StudiesTest {
         assertThat(answer(arm(machine).current()).peak().si()).isCloseTo(75, within(1e-9));
     }
 
-    @Test
-    void control_steps_agree_with_a_collected_case() {
-        // B03 of our collection: 12 kHz, 7 pole pairs, 1000 rad/s gives 1114 Hz and 10.8 steps.
-        Invented machine = Invented.sound()
+    /** 1000 rad/s without gear under a control of 12 kHz. */
+    private static Invented fastOnTwelveKilohertz() {
+        return Invented.sound()
                 .drive(DriveFigure.LOOP_RATE, "12 kHz")
                 .arm(AxisFigure.MOTOR_TURNS, "1")
                 .lift(Profile.STEADY)
                 .lift(DutyFigure.SPEED, "1000 rad/s")
                 .without(DutyFigure.ACCELERATION);
+    }
+
+    @Test
+    void control_steps_agree_with_a_collected_case() {
+        // A field report: 12 kHz, 7 pole pairs, 1000 rad/s gives 1114 Hz and 10.8 steps.
+        Invented machine = fastOnTwelveKilohertz();
         Commutation commutation = answer(arm(machine).commutation());
         assertThat(commutation.frequency().si()).isCloseTo(1114, within(0.1));
         assertThat(commutation.steps().si()).isCloseTo(10.8, within(0.03));
@@ -190,12 +195,7 @@ class StudiesTest {
     @Test
     void a_measured_delay_stands_above_a_computed_one() {
         // 425 us at 1114.08 Hz are 170.5 degrees; 20 us of a sensor and 1.5 steps of 12 kHz are 58.2 (by hand).
-        Invented machine = Invented.sound()
-                .drive(DriveFigure.LOOP_RATE, "12 kHz")
-                .arm(AxisFigure.MOTOR_TURNS, "1")
-                .lift(Profile.STEADY)
-                .lift(DutyFigure.SPEED, "1000 rad/s")
-                .without(DutyFigure.ACCELERATION);
+        Invented machine = fastOnTwelveKilohertz();
         Candidate reading = Invented.candidate(20, "us", 0.01, Origin.MEASURED, "beside a reference");
         Candidate whole = Invented.candidate(425, "us", 0.01, Origin.MEASURED, "offsets at two speeds");
         machine.sensed(Map.of(AxisParameter.ANGLE_DELAY, List.of(reading)));
