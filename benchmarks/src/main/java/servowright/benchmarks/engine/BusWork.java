@@ -41,7 +41,7 @@ public class BusWork {
     private final Traffic random = traffic(Stream.Fill.RANDOM);
     private final Traffic counting = traffic(Stream.Fill.COUNT);
 
-    /** 80 % load, periods of 100 to 400 ms. */
+    /** 62 % load, periods of 100 to 400 ms. */
     private static List<Message> messages() {
         SplittableRandom random = new SplittableRandom(3);
         List<Message> all = new ArrayList<>();

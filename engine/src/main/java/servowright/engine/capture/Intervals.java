@@ -25,10 +25,11 @@ final class Intervals {
     private long leastNs = Long.MAX_VALUE;
     private long mostNs;
     private long mostEndNs;
-    private double mean;
+    private double sum;
     private double squares;
-    private double pairMean;
+    private double pairSum;
     private double pairSquares;
+    private double centreNs;
     private long lastNs = -1;
     private double steadyNs;
     private long gapNs;
@@ -44,10 +45,13 @@ final class Intervals {
             bins = b;
         }
         b[bin(ns)]++;
+        if (count == 0) {
+            centreNs = ns;
+        }
         count++;
-        double off = ns - mean;
-        mean += off / count;
-        squares += off * (ns - mean);
+        double off = ns - centreNs;
+        sum += off;
+        squares += off * off;
         if (ns < leastNs) {
             leastNs = ns;
         }
@@ -56,10 +60,9 @@ final class Intervals {
             mostEndNs = atNs;
         }
         if (lastNs >= 0) {
-            double pair = ns + lastNs;
-            double pairOff = pair - pairMean;
-            pairMean += pairOff / (count - 1);
-            pairSquares += pairOff * (pair - pairMean);
+            double pairOff = off + (lastNs - centreNs);
+            pairSum += pairOff;
+            pairSquares += pairOff * pairOff;
         }
         lastNs = ns;
     }
@@ -76,8 +79,8 @@ final class Intervals {
             }
             gapNs = 0;
         }
-        if (count >= ENOUGH && ns > LONG * mean) {
-            steadyNs = mean;
+        if (count >= ENOUGH && (ns - LONG * centreNs) * count > LONG * sum) {
+            steadyNs = mean();
             gapNs = ns;
             runFromNs = atNs;
             run = 1;
@@ -111,6 +114,15 @@ final class Intervals {
         return (PER_OCTAVE + bin % PER_OCTAVE + 0.5) * (1L << (octave - 4));
     }
 
+    private double mean() {
+        return centreNs + sum / count;
+    }
+
+    /** Standard deviation from sums of what lies off the first interval, which is near the mean unless the bus began with a gap. */
+    private static double spread(long n, double sum, double squares) {
+        return n > 1 ? Math.sqrt(Math.max(0, squares - sum * sum / n) / (n - 1)) : 0;
+    }
+
     Period period() {
         int[] b = bins;
         if (b == null) {
@@ -138,11 +150,11 @@ final class Intervals {
                 count,
                 leastNs,
                 Math.round(median),
-                mean,
+                mean(),
                 mostNs,
                 mostEndNs,
-                count > 1 ? Math.sqrt(squares / (count - 1)) : 0,
-                count > 2 ? Math.sqrt(pairSquares / (count - 2)) : 0,
+                spread(count, sum, squares),
+                spread(count - 1, pairSum, pairSquares),
                 gaps,
                 missing,
                 bursts,

@@ -1,7 +1,7 @@
 package servowright.engine.capture;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The share of time in which a bus was held, over windows that slide with the frames: for each window the highest, and over the
@@ -11,41 +11,66 @@ final class LoadMeter {
     private static final long[] WINDOWS_NS = {1_000_000, 10_000_000, 100_000_000};
     private static final int MASK = (1 << 16) - 1;
 
-    private final long[] endNs = new long[MASK + 1];
-    private final long[] heldNs = new long[MASK + 1];
-    private final long[] tail = new long[WINDOWS_NS.length];
-    private final long[] sumNs = new long[WINDOWS_NS.length];
-    private final long[] mostNs = new long[WINDOWS_NS.length];
-    private final long[] mostEndNs = new long[WINDOWS_NS.length];
+    /** When each of the last frames ended, and behind it how long it held the bus. */
+    private final long[] ring = new long[2 * (MASK + 1)];
+
+    private final Window[] windows =
+            Arrays.stream(WINDOWS_NS).mapToObj(Window::new).toArray(Window[]::new);
     private long head;
     private long totalNs;
 
     void frame(long atNs, long busyNs) {
-        int slot = (int) head & MASK;
-        endNs[slot] = atNs;
-        heldNs[slot] = busyNs;
+        int slot = 2 * ((int) head & MASK);
+        ring[slot] = atNs;
+        ring[slot + 1] = busyNs;
         head++;
         totalNs += busyNs;
-        for (int w = 0; w < WINDOWS_NS.length; w++) {
-            long startNs = atNs - WINDOWS_NS[w];
-            sumNs[w] += busyNs;
-            while (endNs[(int) tail[w] & MASK] <= startNs || head - tail[w] > MASK) {
-                sumNs[w] -= heldNs[(int) tail[w]++ & MASK];
-            }
-            int first = (int) tail[w] & MASK;
-            long beforeNs = Math.max(0, startNs - (endNs[first] - heldNs[first]));
-            if (sumNs[w] - beforeNs > mostNs[w]) {
-                mostNs[w] = sumNs[w] - beforeNs;
-                mostEndNs[w] = atNs;
-            }
+        for (Window window : windows) {
+            window.frame(atNs, busyNs);
         }
     }
 
     /** The clock has jumped: windows start anew. */
     void restart() {
-        for (int w = 0; w < WINDOWS_NS.length; w++) {
-            tail[w] = head;
-            sumNs[w] = 0;
+        for (Window window : windows) {
+            window.tail = head;
+            window.sumNs = 0;
+        }
+    }
+
+    /** A window that ends with the last frame. */
+    private final class Window {
+        private final long lengthNs;
+        private long tail;
+        private long sumNs;
+        private long mostNs;
+        private long mostEndNs;
+
+        Window(long lengthNs) {
+            this.lengthNs = lengthNs;
+        }
+
+        void frame(long atNs, long busyNs) {
+            long startNs = atNs - lengthNs;
+            long sum = sumNs + busyNs;
+            int first = 2 * ((int) tail & MASK);
+            while (ring[first] <= startNs || head - tail > MASK) {
+                sum -= ring[first + 1];
+                tail++;
+                first = 2 * ((int) tail & MASK);
+            }
+            sumNs = sum;
+            if (sum > mostNs) {
+                long beforeNs = Math.max(0, startNs - (ring[first] - ring[first + 1]));
+                if (sum - beforeNs > mostNs) {
+                    mostNs = sum - beforeNs;
+                    mostEndNs = atNs;
+                }
+            }
+        }
+
+        Load load() {
+            return new Load(lengthNs, (double) mostNs / lengthNs, mostEndNs);
         }
     }
 
@@ -54,8 +79,6 @@ final class LoadMeter {
     }
 
     List<Load> loads() {
-        return IntStream.range(0, WINDOWS_NS.length)
-                .mapToObj(w -> new Load(WINDOWS_NS[w], (double) mostNs[w] / WINDOWS_NS[w], mostEndNs[w]))
-                .toList();
+        return Arrays.stream(windows).map(Window::load).toList();
     }
 }

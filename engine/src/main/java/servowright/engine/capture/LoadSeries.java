@@ -10,8 +10,20 @@ final class LoadSeries {
     private long stepNs = 1_000_000;
     private long startNs;
     private int used;
+    private int at;
+    private long fromNs;
+    private long toNs;
 
     void frame(long atNs, long busyNs) {
+        if (atNs >= fromNs && atNs < toNs) {
+            heldNs[at] += busyNs;
+        } else {
+            turn(atNs, busyNs);
+        }
+    }
+
+    /** A frame in another step than the one before. */
+    private void turn(long atNs, long busyNs) {
         if (used == 0) {
             startNs = atNs;
         }
@@ -20,9 +32,12 @@ final class LoadSeries {
             halve();
             step = (atNs - startNs) / stepNs;
         }
-        if (step >= 0) {
-            heldNs[(int) step] += busyNs;
-            used = Math.max(used, (int) step + 1);
+        if (step >= 0 && atNs >= startNs) {
+            at = (int) step;
+            fromNs = startNs + at * stepNs;
+            toNs = fromNs + stepNs;
+            heldNs[at] += busyNs;
+            used = Math.max(used, at + 1);
         }
     }
 

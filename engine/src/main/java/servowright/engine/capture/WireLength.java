@@ -6,8 +6,8 @@ import servowright.engine.bus.FdFrame;
 /**
  * The exact number of bits a frame took on the wire, stuff bits and intermission included, counted eight bits at a time.
  *
- * <p>Stuffing is a walk through nine states (nothing yet, or one to four equal bits of either value); a table holds where each byte
- * leads from each state and how many stuff bits it costs. The checksum of a classical frame is stuffed too and comes from the usual
+ * <p>Stuffing is a walk through nine states (nothing yet, or one to four equal bits of either value); tables hold where each byte, and
+ * each group of three or seven bits, leads from each state and how many stuff bits it costs. The checksum of a classical frame is stuffed too and comes from the usual
  * byte table; leading zeros do not change it, since it starts from 0. In FD the checksum has stuff bits at fixed places, so its value
  * does not matter. Agrees bit for bit with {@link servowright.engine.bus.FrameBits}, which names the sources.
  */
@@ -15,7 +15,9 @@ public final class WireLength {
     private static final int POLYNOMIAL = 0x4599;
     private static final int STATES = 9;
     private static final int[] BIT = new int[STATES * 2];
-    private static final short[] BYTE = new short[STATES * 256];
+    private static final short[] BYTE = new short[STATES << 8];
+    private static final short[] SEVEN = new short[STATES << 7];
+    private static final short[] THREE = new short[8];
     private static final short[] CRC = new short[256];
     private static final int FD_TAIL = 12;
 
@@ -28,7 +30,11 @@ public final class WireLength {
         for (int state = 0; state < STATES; state++) {
             for (int value = 0; value < 256; value++) {
                 BYTE[state << 8 | value] = (short) walk(state, value, 8);
+                SEVEN[state << 7 | value >>> 1] = (short) walk(state, value >>> 1, 7);
             }
+        }
+        for (int value = 0; value < 8; value++) {
+            THREE[value] = (short) walk(0, value, 3);
         }
         for (int value = 0; value < 256; value++) {
             int crc = value << 7;
@@ -41,7 +47,6 @@ public final class WireLength {
 
     private int state;
     private int stuffed;
-    private int crc;
     private int nominalBits;
     private int dataBits;
 
@@ -82,7 +87,6 @@ public final class WireLength {
     public void measure(Frame frame) {
         state = 0;
         stuffed = 0;
-        crc = 0;
         dataBits = 0;
         nominalBits = 0;
         if (frame.is(Frame.FD)) {
@@ -92,36 +96,49 @@ public final class WireLength {
         }
     }
 
+    /** Start of frame, identifier and control bits are 3 or 7 bits and some bytes; leading zeros leave the checksum at 0. */
     private void classical(Frame frame) {
         int id = frame.identifier();
         int remote = frame.is(Frame.REMOTE) ? 1 : 0;
         int bytes = remote == 1 ? 0 : Math.min(8, frame.length());
-        int head;
+        int control = remote << 6 | frame.code();
         if (frame.is(Frame.EXTENDED)) {
-            long bits = (long) (id >>> 18) << 27 | 3L << 25 | (long) (id & 0x3ffff) << 7 | remote << 6 | frame.code();
-            few((int) (bits >>> 32), 7);
-            head = 54;
-            summed((int) (bits >>> 32));
-            both((int) (bits >>> 24) & 0xff);
-            both((int) (bits >>> 16) & 0xff);
-            both((int) (bits >>> 8) & 0xff);
-            both((int) bits & 0xff);
+            int first = id >>> 23;
+            int rest = id >>> 18 << 27 | 3 << 25 | (id & 0x3ffff) << 7 | control;
+            int step = SEVEN[first];
+            int sum = CRC[first];
+            for (int shift = 24; shift >= 0; shift -= 8) {
+                int value = rest >>> shift & 0xff;
+                sum = (sum << 8 ^ CRC[(sum >>> 7 ^ value) & 0xff]) & 0x7fff;
+                step = BYTE[(step & 15) << 8 | value] + (step & ~15);
+            }
+            nominalBits = 54 + walkOn(frame.data(), bytes, step, sum);
         } else {
-            int bits = id << 7 | remote << 6 | frame.code();
-            few(bits >>> 16, 3);
-            head = 34;
-            summed(bits >>> 16);
-            both(bits >>> 8 & 0xff);
-            both(bits & 0xff);
+            int first = id >>> 9;
+            int middle = id >>> 1 & 0xff;
+            int last = (id & 1) << 7 | control;
+            int sum = CRC[first];
+            sum = (sum << 8 ^ CRC[(sum >>> 7 ^ middle) & 0xff]) & 0x7fff;
+            sum = (sum << 8 ^ CRC[(sum >>> 7 ^ last) & 0xff]) & 0x7fff;
+            int step = THREE[first];
+            step = BYTE[(step & 15) << 8 | middle] + (step & ~15);
+            step = BYTE[(step & 15) << 8 | last] + (step & ~15);
+            nominalBits = 34 + walkOn(frame.data(), bytes, step, sum);
         }
-        byte[] data = frame.data();
+    }
+
+    /** The bits of data and checksum without its 15 and with all stuff bits, and those that no stuffing touches. */
+    private static int walkOn(byte[] data, int bytes, int from, int checksum) {
+        int step = from;
+        int sum = checksum;
         for (int k = 0; k < bytes; k++) {
-            both(data[k] & 0xff);
+            int value = data[k] & 0xff;
+            sum = (sum << 8 ^ CRC[(sum >>> 7 ^ value) & 0xff]) & 0x7fff;
+            step = BYTE[(step & 15) << 8 | value] + (step & ~15);
         }
-        int checksum = crc;
-        stuff(checksum >>> 7);
-        few(checksum & 0x7f, 7);
-        nominalBits = head + 8 * bytes + stuffed + ClassicalFrame.TAIL_BITS;
+        step = BYTE[(step & 15) << 8 | sum >>> 7] + (step & ~15);
+        step = SEVEN[(step & 15) << 7 | (sum & 0x7f)] + (step & ~15);
+        return 8 * bytes + (step >>> 4) + ClassicalFrame.TAIL_BITS;
     }
 
     /**
@@ -171,14 +188,5 @@ public final class WireLength {
         int next = BYTE[state << 8 | value];
         stuffed += next >>> 4;
         state = next & 15;
-    }
-
-    private void summed(int value) {
-        crc = (crc << 8 ^ CRC[(crc >>> 7 ^ value) & 0xff]) & 0x7fff;
-    }
-
-    private void both(int value) {
-        stuff(value);
-        summed(value);
     }
 }

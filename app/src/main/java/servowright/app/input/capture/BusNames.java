@@ -20,11 +20,25 @@ final class BusNames {
 
     /** The number of the name from {@code from} to {@code to}. */
     int number(byte[] b, int from, int to) {
-        if (!Arrays.equals(b, from, to, last, 0, last.length) || last.length == 0) {
+        if (!again(b, from, to)) {
             last = Arrays.copyOfRange(b, from, to);
             lastNumber = number(new String(last, StandardCharsets.ISO_8859_1));
         }
         return lastNumber;
+    }
+
+    /** Whether it is the name of the frame before: nearly always, and short. */
+    private boolean again(byte[] b, int from, int to) {
+        byte[] name = last;
+        if (to - from != name.length || name.length == 0) {
+            return false;
+        }
+        for (int k = 0; k < name.length; k++) {
+            if (b[from + k] != name[k]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     int number(String name) {

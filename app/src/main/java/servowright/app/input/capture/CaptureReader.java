@@ -94,6 +94,9 @@ public final class CaptureReader {
                 best = judged;
                 form = candidate;
             }
+            if (judged.frames >= JUDGED && counts.malformed() < JUDGED / 10) {
+                break; // nothing but frames: no other form would read more of it
+            }
         }
         if (best.frames == 0) {
             return refused("no CAN frames were found in it", "Is it a candump log, pcap or pcapng file?");

@@ -40,6 +40,11 @@ final class Counts {
         }
     }
 
+    /** Lines or records that look like frames and are none. */
+    long malformed() {
+        return malformed;
+    }
+
     void note(String text) {
         if (notes.size() < MOST_NOTES && !notes.contains(text)) {
             notes.add(text);

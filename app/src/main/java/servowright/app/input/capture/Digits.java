@@ -24,6 +24,11 @@ final class Digits {
         return NIBBLES[b & 0xff];
     }
 
+    /** 0 to 255 from two digits, or something negative. */
+    static int pair(byte[] b, int at) {
+        return NIBBLES[b[at] & 0xff] << 4 | NIBBLES[b[at + 1] & 0xff];
+    }
+
     static boolean decimal(byte b) {
         return b >= '0' && b <= '9';
     }

@@ -10,6 +10,9 @@ import servowright.engine.capture.Frame;
  * length code above 8.
  */
 final class LogForm implements LineForm {
+    /** More does not fit into nanoseconds of 64 bits. */
+    private static final long MOST_SECONDS = 9_000_000_000L;
+
     private static final int ERROR_BIT = 0x2000_0000;
     private static final int FD_RATE_SWITCH = 1;
     private static final int FD_PASSIVE = 2;
@@ -40,10 +43,23 @@ final class LogForm implements LineForm {
             return withoutStamp(b, from, to);
         }
         int close = from + 1;
-        while (close < to && b[close] != ')') {
-            close++;
+        long seconds = 0;
+        for (; close < to && Digits.decimal(b[close]); close++) {
+            seconds = seconds * 10 + b[close] - '0';
         }
-        long timeNs = Digits.nanoseconds(b, from + 1, close, 1_000_000_000);
+        long timeNs = -1;
+        boolean usual = close + 7 < to && close > from + 1 && close <= from + 11;
+        if (usual && b[close] == '.' && b[close + 7] == ')' && seconds < MOST_SECONDS) {
+            timeNs = microseconds(b, close + 1, seconds);
+            close += 7;
+        }
+        if (timeNs < 0) {
+            close = Math.min(close, to);
+            while (close < to && b[close] != ')') {
+                close++;
+            }
+            timeNs = Digits.nanoseconds(b, from + 1, close, 1_000_000_000);
+        }
         if (timeNs < 0 || close + 1 >= to) {
             return malformed("the time stamp is broken");
         }
@@ -59,6 +75,18 @@ final class LogForm implements LineForm {
             return malformed("the identifier is broken");
         }
         return frame(b, hash, to, frame.start(timeNs, names.number(b, name, nameEnd), value, 0), hash - id);
+    }
+
+    /** Six digits behind whole seconds, the usual case; -1 when they are none. */
+    private static long microseconds(byte[] b, int from, long seconds) {
+        int us = 0;
+        int wrong = 0;
+        for (int i = from; i < from + 6; i++) {
+            int digit = b[i] - '0';
+            wrong |= digit | (9 - digit);
+            us = us * 10 + digit;
+        }
+        return wrong < 0 ? -1 : seconds * 1_000_000_000 + us * 1000L;
     }
 
     private Outcome withoutStamp(byte[] b, int from, int to) {
@@ -133,6 +161,9 @@ final class LogForm implements LineForm {
         byte[] data = frame.data();
         int at = from;
         int n = 0;
+        for (int pair; n < most && at + 1 < to && (pair = Digits.pair(b, at)) >= 0; at += 2) {
+            data[n++] = (byte) pair;
+        }
         while (at < to) {
             int high = Digits.nibble(b[at]);
             if (high < 0 && b[at] == '.' && n > 0) {

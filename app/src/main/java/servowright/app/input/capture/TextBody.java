@@ -1,6 +1,9 @@
 package servowright.app.input.capture;
 
 import java.io.IOException;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import servowright.engine.capture.Frame;
 import servowright.engine.capture.FrameSink;
 
@@ -8,6 +11,11 @@ import servowright.engine.capture.FrameSink;
 final class TextBody implements CaptureBody {
     /** A longer line holds no frame. */
     private static final int BUFFER = 1 << 18;
+
+    private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final long ONES = 0x0101_0101_0101_0101L;
+    private static final long HIGH_BITS = 0x8080_8080_8080_8080L;
+    private static final long LINE_FEEDS = 0x0a0a_0a0a_0a0a_0a0aL;
 
     private final LineForm form;
     private final Frame frame = new Frame();
@@ -72,15 +80,28 @@ final class TextBody implements CaptureBody {
         byte[] b = buffer;
         int at = from;
         while (at < end && left > 0) {
-            int stop = at;
-            while (stop < end && b[stop] != '\n') {
-                stop++;
-            }
+            int stop = lineEnd(b, at, end);
             line++;
             int to = stop > at && b[stop - 1] == '\r' ? stop - 1 : stop;
             take(form.read(b, at, to, frame), sink, counts);
             at = stop + 1;
         }
+    }
+
+    /** Index of the next line feed, or {@code end}; looks at eight bytes at a time. */
+    private static int lineEnd(byte[] b, int from, int end) {
+        int i = from;
+        for (; i + Long.BYTES <= end; i += Long.BYTES) {
+            long off = (long) EIGHT.get(b, i) ^ LINE_FEEDS;
+            long zeros = (off - ONES) & ~off & HIGH_BITS;
+            if (zeros != 0) {
+                return i + (Long.numberOfTrailingZeros(zeros) >>> 3);
+            }
+        }
+        while (i < end && b[i] != '\n') {
+            i++;
+        }
+        return i;
     }
 
     private void take(Outcome outcome, FrameSink sink, Counts counts) {
