@@ -39,14 +39,10 @@ public final class Program {
                         new ExplainVerb(source),
                         new DossierVerb(source, dossier),
                         new PageVerb(page),
-                        new BusVerb(version),
+                        new BusVerb(source, version),
+                        new TrafficVerb(source),
                         new SheetVerb(version),
                         new CasesVerb()));
-    }
-
-    /** The verbs that need no machine. */
-    public static Program calculating(String version) {
-        return new Program(version, List.of(new BusVerb(version), new SheetVerb(version), new CasesVerb()));
     }
 
     /** Does what was typed. */

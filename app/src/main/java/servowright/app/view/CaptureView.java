@@ -121,10 +121,11 @@ public record CaptureView(
         return summary.notes();
     }
 
-    /** Captures as one JSON document; docs/json.md says what each key means. */
-    public static String json(List<CaptureView> captures, String version) {
+    /** Captures and interfaces as one JSON document; docs/json.md says what each key means. */
+    public static String json(List<CaptureView> captures, List<LinkView> links, String version) {
         Map<String, Object> json = FigureJson.document("captures", version);
         json.put("captures", captures.stream().map(CaptureJson::of).toList());
+        json.put("links", links.stream().map(LinkView::json).toList());
         return JsonText.of(json);
     }
 }

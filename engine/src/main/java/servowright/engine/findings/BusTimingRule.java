@@ -7,22 +7,15 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import servowright.engine.acceptance.Verdict;
-import servowright.engine.bus.BitTiming;
 import servowright.engine.bus.TimingPair;
 import servowright.engine.known.Outcome.Need;
 import servowright.engine.known.Phrase;
-import servowright.engine.machine.BusController;
-import servowright.engine.machine.ControllerFigure;
+import servowright.engine.prediction.ControllerTiming;
 import servowright.engine.prediction.Predictions;
 import servowright.engine.quantity.Quantity;
 
 /** Two controllers against each other: rate, sample point, clocks. */
 final class BusTimingRule implements BusRule {
-    /** A crystal that says nothing of itself. */
-    private static final double USUAL_DEVIATION = 100e-6;
-
-    private record Node(BitTiming timing, double deviation) {}
-
     @Override
     public String id() {
         return "bus-timing";
@@ -37,9 +30,9 @@ final class BusTimingRule implements BusRule {
     @Override
     public List<Finding> examine(Predictions predictions) {
         List<Finding> found = new ArrayList<>();
-        Map<String, Node> nodes = new LinkedHashMap<>();
+        Map<String, ControllerTiming> nodes = new LinkedHashMap<>();
         predictions.machine().bus().controllers().forEach((name, c) -> {
-            Optional<Node> node = node(c);
+            Optional<ControllerTiming> node = ControllerTiming.of(c);
             if (node.isEmpty()) {
                 found.add(unclear(name));
             }
@@ -50,27 +43,6 @@ final class BusTimingRule implements BusRule {
             found.add(pair(names.get(0), names.get(i), nodes));
         }
         return found;
-    }
-
-    private static Optional<Node> node(BusController c) {
-        List<Integer> parts = new ArrayList<>();
-        for (ControllerFigure f : List.of(
-                ControllerFigure.PRESCALER,
-                ControllerFigure.PROP,
-                ControllerFigure.PHASE_ONE,
-                ControllerFigure.PHASE_TWO,
-                ControllerFigure.JUMP)) {
-            c.figures().known(f).ifPresent(k -> parts.add((int) Math.round(k.si())));
-        }
-        Optional<Long> clock = c.figures().known(ControllerFigure.CLOCK).map(k -> Math.round(k.si()));
-        if (clock.isEmpty() || parts.size() < 5 || parts.get(4) > Math.min(parts.get(2), parts.get(3))) {
-            return Optional.empty();
-        }
-        double deviation =
-                c.figures().known(ControllerFigure.DEVIATION).map(k -> k.si()).orElse(USUAL_DEVIATION);
-        return Optional.of(new Node(
-                new BitTiming(clock.get(), parts.get(0), parts.get(1), parts.get(2), parts.get(3), parts.get(4)),
-                deviation));
     }
 
     private Finding unclear(String name) {
@@ -84,9 +56,9 @@ final class BusTimingRule implements BusRule {
                 .done();
     }
 
-    private Finding pair(String first, String second, Map<String, Node> nodes) {
-        Node a = Objects.requireNonNull(nodes.get(first));
-        Node b = Objects.requireNonNull(nodes.get(second));
+    private Finding pair(String first, String second, Map<String, ControllerTiming> nodes) {
+        ControllerTiming a = Objects.requireNonNull(nodes.get(first));
+        ControllerTiming b = Objects.requireNonNull(nodes.get(second));
         TimingPair p = TimingPair.of(a.timing(), a.deviation(), b.timing(), b.deviation());
         Verdict verdict = !p.clocksHold() ? Verdict.FAILS : p.samplesAgree() ? Verdict.HOLDS : Verdict.TIGHT;
         return Draft.of(this, second)
@@ -106,7 +78,7 @@ final class BusTimingRule implements BusRule {
                 .done();
     }
 
-    private static Quantity rate(Node n) {
+    private static Quantity rate(ControllerTiming n) {
         return Quantity.of(n.timing().bitsPerSecond(), "bit/s");
     }
 }
