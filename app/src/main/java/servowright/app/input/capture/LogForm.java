@@ -19,6 +19,7 @@ final class LogForm implements LineForm {
 
     private final BusNames names;
     private String reason = "";
+    private int close;
 
     LogForm(BusNames names) {
         this.names = names;
@@ -42,24 +43,7 @@ final class LogForm implements LineForm {
         if (b[from] != '(') {
             return withoutStamp(b, from, to);
         }
-        int close = from + 1;
-        long seconds = 0;
-        for (; close < to && Digits.decimal(b[close]); close++) {
-            seconds = seconds * 10 + b[close] - '0';
-        }
-        long timeNs = -1;
-        boolean usual = close + 7 < to && close > from + 1 && close <= from + 11;
-        if (usual && b[close] == '.' && b[close + 7] == ')' && seconds < MOST_SECONDS) {
-            timeNs = microseconds(b, close + 1, seconds);
-            close += 7;
-        }
-        if (timeNs < 0) {
-            close = Math.min(close, to);
-            while (close < to && b[close] != ')') {
-                close++;
-            }
-            timeNs = Digits.nanoseconds(b, from + 1, close, 1_000_000_000);
-        }
+        long timeNs = stamp(b, from + 1, to);
         if (timeNs < 0 || close + 1 >= to) {
             return malformed("the time stamp is broken");
         }
@@ -75,6 +59,28 @@ final class LogForm implements LineForm {
             return malformed("the identifier is broken");
         }
         return frame(b, hash, to, frame.start(timeNs, names.number(b, name, nameEnd), value, 0), hash - id);
+    }
+
+    /** The time from {@code from} to the bracket, which {@link #close} is set to; -1 when it is none. */
+    private long stamp(byte[] b, int from, int to) {
+        int at = from;
+        long seconds = 0;
+        for (; at < to && Digits.decimal(b[at]); at++) {
+            seconds = seconds * 10 + b[at] - '0';
+        }
+        boolean usual = at + 7 < to && at > from && at <= from + 10 && seconds < MOST_SECONDS;
+        if (usual && b[at] == '.' && b[at + 7] == ')') {
+            long timeNs = microseconds(b, at + 1, seconds);
+            if (timeNs >= 0) {
+                close = at + 7;
+                return timeNs;
+            }
+        }
+        while (at < to && b[at] != ')') {
+            at++;
+        }
+        close = at;
+        return Digits.nanoseconds(b, from, at, 1_000_000_000);
     }
 
     /** Six digits behind whole seconds, the usual case; -1 when they are none. */
