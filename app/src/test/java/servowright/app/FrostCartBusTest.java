@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import servowright.app.dossier.Dossier;
 import servowright.app.input.MachineFolder;
 import servowright.app.view.View;
 import servowright.engine.assessment.Assess;
@@ -88,6 +89,7 @@ class FrostCartBusTest {
         assertThat(view.captures().get(0).plan())
                 .hasSizeGreaterThan(15)
                 .allMatch(m -> m.state().equals("comes"));
+        assertThat(Dossier.html(view)).contains("The fullest 10 ms: ", " frames of 2", ">0x205</text>");
         for (String id : List.of(
                 "bus-stamps",
                 "bus-message-missing",

@@ -7,6 +7,7 @@ import servowright.app.view.FigureText;
 import servowright.app.view.Markup;
 import servowright.app.view.Plot;
 import servowright.app.view.PlotSvg;
+import servowright.app.view.TimelineSvg;
 
 /** Each capture of the bus: what was read, the plan against it, what is odd, and its plots. */
 final class CapturePart {
@@ -62,6 +63,11 @@ final class CapturePart {
             });
             page.close();
         }
+        bus.fullest()
+                .ifPresent(t -> page.open("figure")
+                        .add(TimelineSvg.of(t))
+                        .leaf("figcaption", t.description())
+                        .close());
         plots(bus.plots(), page);
     }
 

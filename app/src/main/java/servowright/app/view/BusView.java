@@ -30,6 +30,7 @@ import servowright.engine.quantity.Quantity;
  * @param nodes       nodes that keep to CiA 301, in words
  * @param remarks     what is odd about it
  * @param plots       load over time, and times between the frames of the busiest identifiers
+ * @param fullest     the frames of the fullest window; absent without a rate or stamps
  */
 public record BusView(
         String name,
@@ -42,7 +43,8 @@ public record BusView(
         List<IdView> identifiers,
         List<String> nodes,
         List<Sentence> remarks,
-        List<Plot> plots) {
+        List<Plot> plots,
+        Optional<TimelineView> fullest) {
     private static final int PLOTTED = 3;
     private static final int OPERATIONAL = 5;
     private static final int PRE_OPERATIONAL = 127;
@@ -98,7 +100,8 @@ public record BusView(
                 bus.identifiers().stream().map(id -> identifier(bus, id)).toList(),
                 bus.nodes().stream().map(n -> node(n)).toList(),
                 Remarks.of(bus).stream().map(Remark::words).map(Sentence::of).toList(),
-                plots(name, bus));
+                plots(name, bus),
+                TimelineView.of(bus.fullest()));
     }
 
     private static IdView identifier(BusTraffic bus, IdTraffic id) {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param heldNs time the frames held the bus; number of bits when no rate is known
  * @param loads highest load in windows of 1, 10 and 100 ms; empty without a rate or without stamps
  * @param curve load over time
+ * @param fullest the frames of the fullest window of 10 ms; empty without a rate or without stamps
  * @param identifiers traffic by identifier, by priority
  * @param beyond frames of identifiers beyond those that are kept apart
  * @param stamps what the stamps show
@@ -27,6 +28,7 @@ public record BusTraffic(
         long heldNs,
         List<Load> loads,
         LoadCurve curve,
+        Timeline fullest,
         List<IdTraffic> identifiers,
         long beyond,
         Stamps stamps,

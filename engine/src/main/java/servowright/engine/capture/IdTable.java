@@ -3,6 +3,7 @@ package servowright.engine.capture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Finds what was gathered about an identifier; an open table, since it is asked for every frame. */
@@ -11,6 +12,7 @@ final class IdTable {
     static final int MOST = 4096;
 
     private static final int SLOTS = 8 * MOST;
+    private static final int EXTENDED = 1 << 29;
 
     private final int bus;
     private final IdTraffic.@Nullable Gathering[] slots = new IdTraffic.Gathering[SLOTS];
@@ -22,9 +24,25 @@ final class IdTable {
         this.bus = bus;
     }
 
+    /** Identifier of a frame, with a bit for its kind. */
+    static int key(Frame frame) {
+        return frame.identifier() | (frame.is(Frame.EXTENDED) ? EXTENDED : 0);
+    }
+
+    /** The identifier as it is written, {@code 0x181} or {@code 0x18EBFF00}. */
+    static String label(int key) {
+        return String.format(Locale.ROOT, (key & EXTENDED) != 0 ? "0x%08X" : "0x%03X", key & ~EXTENDED);
+    }
+
+    /** Order in arbitration: a standard identifier wins against an extended one with the same first 11 bits. */
+    static long rank(int key) {
+        int id = key & ~EXTENDED;
+        return (key & EXTENDED) == 0 ? (long) id << 19 : ((long) (id >>> 18) << 19) + (1 << 18) + (id & 0x3ffff);
+    }
+
     /** What is gathered about the identifier of a frame, or nothing when there are too many. */
     IdTraffic.@Nullable Gathering of(Frame frame) {
-        int key = frame.identifier() | (frame.is(Frame.EXTENDED) ? 1 << 29 : 0);
+        int key = key(frame);
         int slot = (key * 0x9e37_79b9) >>> 17;
         IdTraffic.Gathering there = slots[slot];
         while (there != null && keys[slot] != key) {

@@ -69,7 +69,7 @@ public final class LinkRemarks {
 
     private static Phrase bears(String which, BitTiming t) {
         return Phrase.of("its " + which
-                        + "timing bears clocks that are off by {bears}; a jump of {sjw} quanta in {quanta}")
+                        + "timing bears clocks that are off by {bears}: a jump of {sjw} in {quanta} quanta")
                 .with("bears", Quantity.number(t.clockTolerance()), "%")
                 .with("sjw", t.sjw())
                 .with("quanta", t.quanta());

@@ -1,33 +1,74 @@
 package servowright.engine.capture;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /**
  * The share of time in which a bus was held, over windows that slide with the frames: for each window the highest, and over the
- * whole capture the mean. A frame ends at its stamp; the first frame of a window counts only as far as it lies in it.
+ * whole capture the mean. A frame ends at its stamp; the first frame of a window counts only as far as it lies in it. The frames of the
+ * fullest window of one length are kept.
  */
 final class LoadMeter {
     private static final long[] WINDOWS_NS = {1_000_000, 10_000_000, 100_000_000};
     private static final int MASK = (1 << 16) - 1;
 
+    /** Which of the windows keeps its frames: 10 ms, some dozens of frames at the usual rates. */
+    private static final int KEPT = 1;
+
+    /** More are not drawn. */
+    private static final int MOST_KEPT = 1000;
+
     /** When each of the last frames ended, and behind it how long it held the bus. */
     private final long[] ring = new long[2 * (MASK + 1)];
 
+    private final int[] keys = new int[MASK + 1];
     private final Window[] windows =
             Arrays.stream(WINDOWS_NS).mapToObj(Window::new).toArray(Window[]::new);
     private long head;
     private long totalNs;
+    private long saveAt = Long.MAX_VALUE;
+    private Timeline fullest = Timeline.NONE;
 
-    void frame(long atNs, long busyNs) {
-        int slot = 2 * ((int) head & MASK);
-        ring[slot] = atNs;
-        ring[slot + 1] = busyNs;
+    /**
+     * @param key identifier of the frame as {@link IdTable#key} has it
+     */
+    void frame(long atNs, long busyNs, int key) {
+        if (head == saveAt) {
+            save();
+        }
+        int place = (int) head & MASK;
+        ring[2 * place] = atNs;
+        ring[2 * place + 1] = busyNs;
+        keys[place] = key;
         head++;
         totalNs += busyNs;
         for (Window window : windows) {
             window.frame(atNs, busyNs);
         }
+    }
+
+    /** Takes the frames of the fullest window out of the ring, before they are written over or at the end. */
+    private void save() {
+        Window kept = windows[KEPT];
+        long startNs = kept.mostEndNs - kept.lengthNs;
+        List<Timeline.Held> held = new ArrayList<>();
+        for (long k = kept.fullFrom; k < Math.min(kept.fullTo, kept.fullFrom + MOST_KEPT); k++) {
+            int place = (int) k & MASK;
+            long toNs = ring[2 * place] - startNs;
+            int key = keys[place];
+            held.add(new Timeline.Held(toNs - ring[2 * place + 1], toNs, IdTable.label(key), IdTable.rank(key)));
+        }
+        fullest = new Timeline(startNs, kept.lengthNs, held);
+        saveAt = Long.MAX_VALUE;
+    }
+
+    /** The frames of the fullest window of 10 ms. */
+    Timeline fullest() {
+        if (saveAt != Long.MAX_VALUE) {
+            save();
+        }
+        return fullest;
     }
 
     /** The clock has jumped: windows start anew. */
@@ -45,6 +86,8 @@ final class LoadMeter {
         private long sumNs;
         private long mostNs;
         private long mostEndNs;
+        private long fullFrom;
+        private long fullTo;
 
         Window(long lengthNs) {
             this.lengthNs = lengthNs;
@@ -65,6 +108,11 @@ final class LoadMeter {
                 if (sum - beforeNs > mostNs) {
                     mostNs = sum - beforeNs;
                     mostEndNs = atNs;
+                    fullFrom = tail;
+                    fullTo = head;
+                    if (this == windows[KEPT]) {
+                        saveAt = tail + MASK;
+                    }
                 }
             }
         }

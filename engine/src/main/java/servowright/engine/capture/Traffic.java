@@ -102,7 +102,7 @@ public final class Traffic implements FrameSink {
                     load.restart();
                     identifiers.restart();
                 }
-                load.frame(frame.timeNs(), held);
+                load.frame(frame.timeNs(), held, IdTable.key(frame));
                 series.frame(frame.timeNs(), held);
             } else {
                 untimedHeld += held;
@@ -127,6 +127,7 @@ public final class Traffic implements FrameSink {
                     load.totalNs() + untimedHeld,
                     loads ? load.loads() : List.of(),
                     series.curve(),
+                    loads ? load.fullest() : Timeline.NONE,
                     identifiers.traffic(),
                     identifiers.beyond(),
                     stamps.stamps(),

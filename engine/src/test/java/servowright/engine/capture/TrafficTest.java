@@ -41,6 +41,28 @@ class TrafficTest {
         assertThat(bus.meanLoad()).isCloseTo(1005.0 * heldNs / 2500.6e6, within(1e-6));
     }
 
+    /** Three frames 150 us apart stand closer than any others, with more frames behind them than any window remembers. */
+    @Test
+    void keeps_the_frames_of_the_fullest_ten_milliseconds() {
+        int heldNs = bits(data(0, 0x205, 1, 2, 3)) * 1000;
+        for (long k = 0; k < 3; k++) {
+            traffic.frame(data(20 * MS + k * 150_000, 0x200 + (int) k, 1, 2, 3));
+        }
+        for (long k = 0; k < 100_000; k++) {
+            traffic.frame(data(40 * MS + k * 11 * MS, 0x705, 5));
+        }
+        Timeline fullest = seen(traffic).fullest();
+        assertThat(fullest.lengthNs()).isEqualTo(10 * MS);
+        assertThat(fullest.startNs()).isEqualTo(10 * MS + 300_000);
+        assertThat(fullest.held()).extracting(Timeline.Held::label).containsExactly("0x200", "0x201", "0x202");
+        assertThat(fullest.held().get(2).toNs()).isEqualTo(10 * MS);
+        assertThat(fullest.held().get(0).toNs() - fullest.held().get(0).fromNs())
+                .isCloseTo(heldNs, within(4000L));
+        Traffic unknown = Traffic.atUnknownRate();
+        unknown.frame(data(0, 0x200, 1));
+        assertThat(seen(unknown).fullest()).isEqualTo(Timeline.NONE);
+    }
+
     @Test
     void counts_of_a_frame_only_what_lies_in_the_window() {
         for (long k = 1; k <= 60; k++) {
