@@ -11,8 +11,6 @@ import servowright.engine.quantity.Quantity;
 
 /** Played traffic on the terminal: what became of each message, beside what is guaranteed. */
 final class TrafficScreen {
-    private static final String ROW = "%-22s %-11s %9s %7s %-11s %-11s";
-
     private TrafficScreen() {}
 
     static ExitCode show(Answer<Rehearsal> answer, Rehearsal.Wish wish, String file, Screen screen) {
@@ -60,7 +58,7 @@ final class TrafficScreen {
     }
 
     private static void line(Screen screen, Object... cells) {
-        screen.line("  " + String.format(Locale.ROOT, ROW, cells).stripTrailing());
+        screen.line("  " + String.format(Locale.ROOT, "%-22s %-11s %9s %7s %-11s %-11s", cells).stripTrailing());
     }
 
     private static String text(long ns, String unit) {
