@@ -37,9 +37,14 @@ final class TrafficVerb implements Verb {
     }
 
     @Override
+    public String name() {
+        return "traffic";
+    }
+
+    @Override
     public CommandSpec spec() {
         return Spec.verb(
-                        "traffic",
+                        name(),
                         "Plays the planned traffic of a machine's bus and says how late each message came. With --write the"
                                 + " log is kept, as a recording computer would have written it; it is simulated, not measured.",
                         "servowright traffic examples/frost-cart --for \"10 s\" --write bus.log",
