@@ -69,6 +69,9 @@ final class MotorIdentification {
             reduce(kind, MotorParameter.COGGING_TORQUE, (t, r) -> CoggingTest.of(t, motor, r, pairs, torqueConstant));
         }
         drag();
+        for (TestKind kind : List.of(TestKind.CURRENT_ZERO, TestKind.CURRENT_SENSING)) {
+            reduce(kind, SensingParameter.OFFSET_A, (t, r) -> CurrentSensingTest.of(t, r, pairs));
+        }
         reduce(TestKind.HEATING, MotorParameter.THERMAL_RESISTANCE, HeatingTest::of);
         if (!of(TestKind.HEATING).isEmpty()) {
             plain(MotorParameter.THERMAL_RESISTANCE, MotorFigure.THERMAL_RESISTANCE);
@@ -220,12 +223,12 @@ final class MotorIdentification {
 
     /** Reduces every test of a kind, from its recording or its readings. */
     private void reduce(
-            TestKind kind, MotorParameter what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+            TestKind kind, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
         of(kind).forEach(one -> reduce(one, what, test));
     }
 
     private void reduce(
-            BenchTest one, MotorParameter what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+            BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
         Optional<Recording> recording = one.recording().map(recordings::get);
         boolean lacking = one.recording().isPresent() && recording.isEmpty();
         results.put(one.id(), lacking ? absent(one, what) : test.apply(one, recording));
@@ -298,7 +301,7 @@ final class MotorIdentification {
         return tests.stream().filter(t -> t.kind() == kind).toList();
     }
 
-    private static TestResult absent(BenchTest test, MotorParameter what) {
+    private static TestResult absent(BenchTest test, Sought what) {
         String name = test.recording().orElse("");
         return new ResultSheet(test)
                 .refused(what, "the recording " + name + " of " + test.id(), "put the file there, or correct its name");

@@ -22,6 +22,10 @@ public enum TestKind {
     COGGING_RUN("cogging run"),
     /** Held at many angles all around, forward and back: cogging. */
     HOLD_MAP("hold map"),
+    /** Current sensors read with the bridge off: their zero. */
+    CURRENT_ZERO("current zero"),
+    /** Phase currents recorded while the motor turns: offsets, gains, sum, and switches that do not work. */
+    CURRENT_SENSING("current sensing"),
     /** What a drive logs while its axis moves: resistance, back-EMF, inertia, drag. */
     AXIS_LOG("axis log"),
     /** Loaded until warm, then the winding read while it cools: thermal resistance. */
