@@ -24,8 +24,10 @@ final class BenchVerb implements Verb {
                         "Says what is known of each motor: values, uncertainty, origin, contradictions, and what would"
                                 + " narrow them.",
                         "servowright bench examples/frost-cart",
+                        "servowright bench examples/frost-cart --working",
                         "servowright bench examples/frost-cart --correction \"left wheel\" --entries 256 > table.csv")
                 .addPositional(Spec.word(0, "DIR", "Folder with machine.yaml; without it the one you are in."))
+                .addOption(Spec.flag("--working", "Every test, every candidate, and where each uncertainty comes from."))
                 .addOption(Spec.flag("--json", "As JSON, described in docs/json.md."))
                 .addOption(Spec.option(
                         new String[] {"--correction"},
@@ -47,8 +49,10 @@ final class BenchVerb implements Verb {
             }
             if (Spec.has(asked, "--json")) {
                 screen.out().print(AssessmentJson.of(view));
-            } else {
+            } else if (Spec.has(asked, "--working")) {
                 BenchScreen.show(view, screen);
+            } else {
+                BenchOverview.show(view, screen);
             }
             return ExitCode.FINE;
         });

@@ -23,6 +23,7 @@ public final class AssessmentJson {
                 view.findings().stream().map(AssessmentJson::finding).toList());
         json.put("motors", view.motors().stream().map(AssessmentJson::motor).toList());
         json.put("tests", view.tests().stream().map(AssessmentJson::test).toList());
+        json.put("narrowing", view.narrowing().stream().map(AssessmentJson::narrowing).toList());
         json.put("captures", view.captures().stream().map(CaptureJson::of).toList());
         json.put("assumed", view.assumed());
         json.put("notes", view.notes());
@@ -54,6 +55,16 @@ public final class AssessmentJson {
         json.put("working", FigureJson.working(finding.working()));
         json.put("assumptions", FigureJson.sentences(finding.assumptions()));
         json.put("source", finding.source());
+        return json;
+    }
+
+    private static Object narrowing(NarrowView narrow) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("motor", narrow.motor());
+        json.put("parameter", narrow.parameter());
+        json.put("finding", narrow.key());
+        json.put("share", narrow.share());
+        json.put("settle", narrow.settle());
         return json;
     }
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import servowright.engine.assessment.Assessment;
 import servowright.engine.bench.AngleCorrection;
 import servowright.engine.findings.Finding;
+import servowright.engine.findings.Narrowing;
 import servowright.engine.machine.Machine;
 
 /** Turns an assessment into its view. */
@@ -41,6 +42,7 @@ final class Presenter {
                 LateList.of(() -> assessment.identified().tests().parallelStream()
                         .map(TestView::of)
                         .toList()),
+                LateList.of(() -> narrowing(assessment)),
                 LateList.of(() ->
                         assessment.captures().stream().map(CaptureView::of).toList()),
                 assumed(assessment.findings()),
@@ -52,6 +54,12 @@ final class Presenter {
                         .map(e -> new View.FileView(e.getKey(), e.getValue()))
                         .toList(),
                 assessment.version());
+    }
+
+    private static List<NarrowView> narrowing(Assessment assessment) {
+        return Narrowing.of(assessment.findings(), assessment.identified()).stream()
+                .map(NarrowView::of)
+                .toList();
     }
 
     private static List<MountView> mounts(Machine machine) {

@@ -19,6 +19,7 @@ import servowright.engine.assessment.Assessment;
  * @param corrections what is to be taken off the readings of angle sensors
  * @param motors   what is known of each motor
  * @param tests    what each bench test gave
+ * @param narrowing parameters that, measured better, would narrow a prediction; the heaviest first
  * @param captures of the bus, held against its plan
  * @param assumed  what was taken without being known
  * @param notes    what should be known about the reading of the files
@@ -39,6 +40,7 @@ public record View(
         List<CorrectionView> corrections,
         List<MotorView> motors,
         List<TestView> tests,
+        List<NarrowView> narrowing,
         List<CaptureView> captures,
         List<String> assumed,
         List<String> notes,
@@ -79,6 +81,7 @@ public record View(
         corrections = LateList.copyOf(corrections);
         motors = LateList.copyOf(motors);
         tests = LateList.copyOf(tests);
+        narrowing = LateList.copyOf(narrowing);
         captures = LateList.copyOf(captures);
         assumed = List.copyOf(assumed);
         notes = List.copyOf(notes);
@@ -111,6 +114,7 @@ public record View(
                 corrections,
                 motors,
                 tests,
+                narrowing,
                 captures,
                 assumed,
                 notes,

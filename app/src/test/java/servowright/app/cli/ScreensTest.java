@@ -100,13 +100,26 @@ class ScreensTest {
 
     @Test
     void tells_what_the_bench_knows_and_what_would_narrow_it() {
-        assertThat(words(Typed.type("bench").out()))
+        assertThat(words(Typed.type("bench", "--working").out()))
                 .contains("flux linkage 13.100 ± 0.069 mWb measured, spin hub 1")
                 .contains("label 13.12 mWb measured")
                 .contains("uncertainty from 100 % spin hub 1")
                 .contains("d inductance not known; an inductance step on the locked rotor")
                 .contains("pole pairs: label says 12, spin hub 1 says 11; ratio 0.9167 = 11/12")
                 .contains("fifth harmonic 2.13 % of the fundamental");
+    }
+
+    @Test
+    void puts_what_the_bench_knows_on_one_screen() {
+        String shown = Typed.type("bench").out();
+        assertThat(words(shown))
+                .contains("flux linkage 13.100 ± 0.069 mWb measured, spin hub 1")
+                .contains("not known d inductance")
+                .contains("pole pairs: label says 12, spin hub 1 says 11; ratio 0.9167 = 11/12")
+                .contains("What to measure next")
+                .contains("`servowright bench --working` shows every test")
+                .doesNotContain("fifth harmonic");
+        assertThat(shown.lines().count()).isLessThan(45);
     }
 
     @Test
