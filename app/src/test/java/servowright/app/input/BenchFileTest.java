@@ -95,7 +95,7 @@ class BenchFileTest {
                         """).lines())
                 .containsExactly(
                         "line 2, tests / 1 / test: \"spinn\" is not known here."
-                                + " Nearest: spin. Known: spin, resistance, inductance step, coast-down, no-load run, torque stairs, short circuit, acceleration, cogging run, hold map, axis log, heating, hand turn, alignment, slow drag,"
+                                + " Nearest: spin. Known: spin, resistance, inductance step, coast-down, no-load run, torque stairs, short circuit, acceleration, cogging run, hold map, current zero, current sensing, axis log, heating, hand turn, alignment, slow drag,"
                                 + " free run, reference run, offset at speeds, shim series, reseating.",
                         "line 3, tests / 1 / motor: there is no motor \"hubb\". Known: hub.",
                         "line 7, tests / 2 / recording: \"../spin-1.csv\" lies outside the folder of the machine."

@@ -10,14 +10,12 @@ public enum SensingParameter implements Sought {
     GAIN_B("gain of current sensor B over A", "gB", ""),
     GAIN_C("gain of current sensor C over A", "gC", "");
 
-    private final String words;
-    private final String symbol;
-    private final String unit;
+    private static final String SETTLE = "record the phase currents with the bridge off, and while the motor turns";
+
+    private final Caption caption;
 
     SensingParameter(String words, String symbol, String unit) {
-        this.words = words;
-        this.symbol = symbol;
-        this.unit = unit;
+        this.caption = new Caption(words, symbol, unit, SETTLE);
     }
 
     /** Offset of the sensor of a phase, 0 to 2. */
@@ -31,22 +29,7 @@ public enum SensingParameter implements Sought {
     }
 
     @Override
-    public String words() {
-        return words;
-    }
-
-    @Override
-    public String symbol() {
-        return symbol;
-    }
-
-    @Override
-    public String unit() {
-        return unit;
-    }
-
-    @Override
-    public String settle() {
-        return "record the phase currents with the bridge off, and while the motor turns";
+    public Caption caption() {
+        return caption;
     }
 }

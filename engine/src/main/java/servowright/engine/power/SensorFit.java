@@ -14,7 +14,7 @@ import servowright.engine.quantity.Require;
  * <p><b>Formula.</b> Offset of each: its mean over whole electrical turns. Three sensors on an isolated star: the true currents add
  * to nothing, so m_a = −(g_a/g_b) m_b − (g_a/g_c) m_c + const, fitted by least squares. Two sensors: ratio of the root mean squares about the
  * means, which takes the motor for symmetric. Uncertainty from stretches left out. <b>Valid for</b> noise well below the currents; noise of share q of the variance
- * makes a fitted ratio too small by q. <b>Source.</b> Kirchhoff's current law, least squares, derived.
+ * makes the slopes too small by 2 q, which is taken off. <b>Source.</b> Kirchhoff's current law, least squares, derived.
  *
  * @param offsets   of each sensor, A
  * @param offsetStandard their standard deviations
@@ -32,6 +32,9 @@ public record SensorFit(
         double freedom,
         double sumRmsAmp) {
     private static final int STRETCHES = 16;
+
+    /** How well the noise is known that the slopes were corrected for, as a share of the correction (own choice). */
+    private static final double SHADOW_UNSURE = 0.25;
 
     /**
      * Fits two or three currents of the same times; empty where they do not vary enough.
@@ -80,11 +83,11 @@ public record SensorFit(
         Covariance covariance = fit.get().covariance();
         double noise = fit.get().fit().residualSd() * fit.get().fit().residualSd() / 3;
         for (int k = 1; k < 3; k++) {
-            // Two of three phases correlate by -1/2, so that 3/4 of a variance are its own.
-            double shadow = noise / (0.75 * Statistics.variance(amp[k]));
+            // Two of three phases correlate by -1/2, so that their sum has half the variance of each.
+            double shadow = 2 * noise / Statistics.variance(amp[k]);
             double slope = fit.get().parameter(k - 1);
-            gains[k] = -1 / slope;
-            standard[k] = Math.hypot(covariance.standardDeviation(k - 1) / (slope * slope), gains[k] * shadow);
+            gains[k] = -(1 - shadow) / slope;
+            standard[k] = Math.hypot(covariance.standardDeviation(k - 1) / (slope * slope), gains[k] * shadow * SHADOW_UNSURE);
         }
         return true;
     }
