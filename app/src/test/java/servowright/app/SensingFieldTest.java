@@ -24,14 +24,14 @@ class SensingFieldTest {
         Recording recording = FieldReduction.read(
                 FieldData.bench("f01-inverter-faults-serial-log").resolve(file),
                 ReadingHints.declare()
-                        .scale("column 1", ampere)
                         .scale("column 2", ampere)
+                        .scale("column 3", ampere)
                         .build());
         return FieldReduction.reduced(
                 TestKind.CURRENT_SENSING,
                 FieldReduction.unknownMotor(),
                 recording,
-                Map.of("column 1", "current A", "column 2", "current B"),
+                Map.of("column 2", "current A", "column 3", "current B"),
                 Figures.none());
     }
 

@@ -14,7 +14,7 @@ public final class Shown {
     /** Everything of the frost cart. */
     public static String everything() {
         StringBuilder all = new StringBuilder(Typed.type("assess", "--all").out());
-        all.append(Typed.type("bench").out());
+        all.append(Typed.type("bench", "--working").out());
         for (String key : new String[] {"lift/speed-reach", "left wheel/torque-reserve", "tilt/heat"}) {
             all.append(Typed.type("explain", key).out());
         }

@@ -154,9 +154,9 @@ final class CoastDownTest {
         torque(MotorParameter.VISCOUS_DRAG, "b", "1/s", perSecond, inertia);
     }
 
-    /** With the difference of the two models as limits, where the recording cannot do without the third term. */
+    /** With the difference of the two models as limits, where neither follows the recording to within its scatter. */
     private Known widened(RunOut out, Known term, boolean constant) {
-        if (!out.curved()) {
+        if (!out.curved() || !out.bends()) {
             return term;
         }
         double difference = constant
@@ -188,11 +188,16 @@ final class CoastDownTest {
         sheet.detail(terms("three terms", out.three())
                 .with("c", Known.exact(Quantity.number(out.three().perRadian()), Origin.MEASURED, test.id())));
         sheet.detail(Phrase.of(
-                out.curved()
-                        ? "three terms were taken: the drag bends, and the difference to two terms widens the result"
-                        : "two terms were taken: a third does not stand out of the scatter"));
+                out.curved() ? threeTerms(out) : "two terms were taken: a third does not stand out of the scatter"));
         sheet.remark("friction and iron loss cannot be told apart with the magnets in place: both are drag");
         sheet.curves(RunOutCurves.of(out));
+    }
+
+    private static String threeTerms(RunOut out) {
+        return "three terms were taken: the drag bends, "
+                + (out.bends()
+                        ? "more than they follow, and the difference to two terms widens the result"
+                        : "and they follow it to within the scatter");
     }
 
     private static Phrase terms(String name, RunOutFit fit) {

@@ -41,6 +41,12 @@ final class CurrentSensingTest {
 
     private static final int FEWEST_TURNS = 6;
 
+    /** That many samples carry all that offsets and gains need. */
+    private static final int MOST = 50_000;
+
+    /** Samples that an electrical turn keeps when neighbours are averaged: that flattens a sine by less than 0.2 %, all alike. */
+    private static final double KEPT_PER_TURN = 32;
+
     /** Degree of the curve of electrical turns over time: the speed may rise or fall and bend. */
     private static final int SMOOTH = 3;
 
@@ -110,7 +116,19 @@ final class CurrentSensingTest {
         return fourth < 2.2 * variance * variance && Arrays.stream(amp).distinct().count() > 16;
     }
 
-    private void running(PhaseTraces phases) {
+    /** More samples are brought to means of neighbours, as long as an electrical turn keeps enough of them. */
+    private static PhaseTraces thinned(PhaseTraces phases) {
+        int count = phases.traces().get(0).count();
+        double[] crossings = crossings(phases.traces().get(0).values());
+        double perTurn = crossings.length < 2
+                ? 0
+                : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
+        int block = (int) Math.min(count / (double) MOST, perTurn / KEPT_PER_TURN);
+        return block > 1 ? phases.thinned((count + block - 1) / block) : phases;
+    }
+
+    private void running(PhaseTraces recorded) {
+        PhaseTraces phases = thinned(recorded);
         double[][] all = phases.allThree();
         double largest = Arrays.stream(all)
                 .mapToDouble(i -> Statistics.quantile(Arrays.stream(i).map(Math::abs).toArray(), 0.99))

@@ -92,6 +92,12 @@ record PhaseTraces(List<Integer> phases, List<Trace> traces, List<Phrase> remark
         return all;
     }
 
+    /** Means of neighbours, so many that no more than {@code most} samples are left. */
+    PhaseTraces thinned(int most) {
+        return new PhaseTraces(
+                phases, traces.stream().map(t -> t.thinned(most)).toList(), remarks);
+    }
+
     /** The samples from one to another. */
     PhaseTraces part(int from, int to) {
         return new PhaseTraces(

@@ -38,6 +38,11 @@ record RunOut(Trace trace, RunOutFit two, RunOutFit three, List<Phrase> remarks)
     /** It also counts where the model with it leaves less than this share of the squares: scatter alone takes 1/n. */
     private static final double LESS_LEFT = 0.98;
 
+    /** Means over stretches this many times as far from 0, squared, as scatter alone would put them. */
+    private static final double BENDS = 2;
+
+    private static final int STRETCHES = 32;
+
     RunOut {
         remarks = List.copyOf(remarks);
     }
@@ -72,6 +77,23 @@ record RunOut(Trace trace, RunOutFit two, RunOutFit three, List<Phrase> remarks)
         return Math.abs(three.perRadian()) > SEEN * three.fit().standardError(3)
                 || three.fit().fit().residualSumOfSquares()
                         < LESS_LEFT * two.fit().fit().residualSumOfSquares();
+    }
+
+    /**
+     * Whether even the model taken leaves residuals that bend slowly: means over stretches that are farther from 0 than
+     * scatter explains. Then the drag is neither of the two models, and their difference says how far off they may be.
+     */
+    boolean bends() {
+        double[] rest = best().fit().fit().residuals().toArray();
+        double variance = Arrays.stream(rest).map(r -> r * r).average().orElse(0);
+        double sum = 0;
+        for (int b = 0; b < STRETCHES; b++) {
+            int from = (int) ((long) rest.length * b / STRETCHES);
+            int to = (int) ((long) rest.length * (b + 1) / STRETCHES);
+            double mean = Arrays.stream(rest, from, to).average().orElse(0);
+            sum += (to - from) * mean * mean;
+        }
+        return sum > BENDS * STRETCHES * variance;
     }
 
     /** The model that the recording supports. */

@@ -25,7 +25,7 @@ class AxisLogTestTest {
     private static final int COUNT = 12_000;
 
     /** A motor and the error of the drive's sensing. */
-    private record Truth(
+    record Truth(
             double flux, double ohm, double inertia, double dry, double viscous, double dead, double gainI) {
         double kt() {
             return 1.5 * 7 * flux;
@@ -52,7 +52,7 @@ class AxisLogTestTest {
         return speeds;
     }
 
-    private static Recording log(Truth m, double noise, Random random) {
+    static Recording log(Truth m, double noise, Random random) {
         double[] speed = speeds(m);
         double[] amp = Given.sampled(COUNT, STEP, AxisLogTestTest::current);
         double[] volt = new double[COUNT];
@@ -75,7 +75,7 @@ class AxisLogTestTest {
                 Given.channel("u", "V", volt));
     }
 
-    private static Given.Test test(TestKind kind) {
+    static Given.Test test(TestKind kind) {
         return Given.test(kind)
                 .recorded("a.csv")
                 .channel("w", "speed")

@@ -185,11 +185,11 @@ class CoastDownTestTest {
         assertThat(shares[1]).as("viscous, seed 6000").isBetween(0.92, 0.98);
     }
 
-    /** The spread of the models comes on top, so that these hold more often than asked. */
+    /** Three terms that follow the run to within its scatter need no spread of the models on top; a few runs keep it and cover more. */
     @Test
-    void intervals_of_three_terms_hold_at_least_as_often() {
+    void intervals_of_three_terms_cover() {
         double[] shares = coverage(7000, 3e-8);
-        assertThat(shares[0]).as("dry, seed 7000").isGreaterThanOrEqualTo(0.92);
-        assertThat(shares[1]).as("viscous, seed 7000").isGreaterThanOrEqualTo(0.92);
+        assertThat(shares[0]).as("dry, seed 7000").isBetween(0.92, 0.985);
+        assertThat(shares[1]).as("viscous, seed 7000").isBetween(0.92, 0.98);
     }
 }
