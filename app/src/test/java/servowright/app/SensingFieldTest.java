@@ -20,7 +20,7 @@ import servowright.engine.recording.Recording;
  */
 class SensingFieldTest {
     private static TestResult reduced(String file) {
-        ReadingHints.Scale ampere = new ReadingHints.Scale(5.0 / 1023 / 0.1, -25, FieldReduction.in("A").unit());
+        ReadingHints.Scale ampere = new ReadingHints.Scale(5.0 / 1023 / 0.1, 511.5, FieldReduction.in("A").unit());
         Recording recording = FieldReduction.read(
                 FieldData.bench("f01-inverter-faults-serial-log").resolve(file),
                 ReadingHints.declare()
