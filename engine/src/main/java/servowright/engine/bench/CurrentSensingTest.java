@@ -134,10 +134,7 @@ final class CurrentSensingTest {
                 .mapToDouble(i -> Statistics.quantile(Arrays.stream(i).map(Math::abs).toArray(), 0.99))
                 .max()
                 .orElse(0);
-        BridgeSigns signs = BridgeSigns.of(Math.max(BAND * largest, 1e-9), all);
-        BridgeWords.of(signs, BAND * largest, phases.phases()).forEach(sheet::detail);
-        BridgeWords.verdict(signs).ifPresent(sheet::remark);
-        if (!signs.healthy()) {
+        if (!bothSigns(BridgeSigns.of(Math.max(BAND * largest, 1e-9), all), largest, phases)) {
             sheet.missing(
                     SensingParameter.OFFSET_A,
                     "currents of both signs in every phase of " + test.id(),
@@ -166,6 +163,12 @@ final class CurrentSensingTest {
             return;
         }
         results(whole, fit.get(), largest);
+    }
+
+    private boolean bothSigns(BridgeSigns signs, double largest, PhaseTraces phases) {
+        BridgeWords.of(signs, BAND * largest, phases.phases()).forEach(sheet::detail);
+        BridgeWords.verdict(signs).ifPresent(sheet::remark);
+        return signs.healthy();
     }
 
     /** Beginnings of electrical turns; empty where the samples do not show them. */
