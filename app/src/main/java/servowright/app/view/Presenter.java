@@ -43,8 +43,7 @@ final class Presenter {
                         .map(TestView::of)
                         .toList()),
                 LateList.of(() -> narrowing(assessment)),
-                LateList.of(() ->
-                        assessment.captures().stream().map(CaptureView::of).toList()),
+                LateList.of(() -> captures(assessment)),
                 assumed(assessment.findings()),
                 notes,
                 assessment.cautions().stream()
@@ -54,6 +53,10 @@ final class Presenter {
                         .map(e -> new View.FileView(e.getKey(), e.getValue()))
                         .toList(),
                 assessment.version());
+    }
+
+    private static List<CaptureView> captures(Assessment assessment) {
+        return assessment.captures().stream().map(CaptureView::of).toList();
     }
 
     private static List<NarrowView> narrowing(Assessment assessment) {
