@@ -56,7 +56,8 @@ class DrivenFieldTest {
                 FieldReduction.with(Figures.none(), TestFigure.INERTIA, "0.8489 kg m2"));
         assertThat(run.values().toString()).contains("the supply's current is not the motor's");
         TestResult stairs = stairs("motorA_4V.csv", "supply current");
-        assertThat(FieldReduction.need(stairs, MotorParameter.FLUX_LINKAGE)).contains("the supply's current is not the motor's");
+        assertThat(FieldReduction.need(stairs, MotorParameter.FLUX_LINKAGE))
+                .contains("the supply's current is not the motor's");
     }
 
     private static TestResult stairs(String file, String current) {

@@ -20,7 +20,8 @@ import servowright.engine.recording.Recording;
  */
 class SensingFieldTest {
     private static TestResult reduced(String file) {
-        ReadingHints.Scale ampere = new ReadingHints.Scale(5.0 / 1023 / 0.1, 511.5, FieldReduction.in("A").unit());
+        ReadingHints.Scale ampere = new ReadingHints.Scale(
+                5.0 / 1023 / 0.1, 511.5, FieldReduction.in("A").unit());
         Recording recording = FieldReduction.read(
                 FieldData.bench("f01-inverter-faults-serial-log").resolve(file),
                 ReadingHints.declare()
@@ -54,17 +55,26 @@ class SensingFieldTest {
         assertThat(share(result, 'B', "below")).isCloseTo(0.61, within(0.03));
         assertThat(share(result, 'C', "above")).isCloseTo(0.58, within(0.03));
         assertThat(share(result, 'C', "below")).isCloseTo(0.25, within(0.03));
-        assertThat(result.outcome(SensingParameter.OFFSET_B).found().orElseThrow().value().si())
+        assertThat(result.outcome(SensingParameter.OFFSET_B)
+                        .found()
+                        .orElseThrow()
+                        .value()
+                        .si())
                 .isCloseTo(-1.8, within(0.1));
         assertThat(FieldReduction.says(result, "switch of leg")).isFalse();
     }
 
     @Test
     void names_the_open_and_the_shorted_switch_among_the_suspects() {
-        assertThat(FieldReduction.says(reduced("open_hb2_high.txt"), "B is never positive, C is never negative: upper switch of leg B stays open"))
+        assertThat(FieldReduction.says(
+                        reduced("open_hb2_high.txt"),
+                        "B is never positive, C is never negative: upper switch of leg B stays open"))
                 .isTrue();
-        assertThat(FieldReduction.says(reduced("short_hb2_high.txt"), "upper switch of leg B shorted")).isTrue();
-        assertThat(FieldReduction.says(reduced("short_hb3_high.txt"), "A is never positive, B is never positive, C is never negative: upper switch of leg C shorted"))
+        assertThat(FieldReduction.says(reduced("short_hb2_high.txt"), "upper switch of leg B shorted"))
+                .isTrue();
+        assertThat(FieldReduction.says(
+                        reduced("short_hb3_high.txt"),
+                        "A is never positive, B is never positive, C is never negative: upper switch of leg C shorted"))
                 .isTrue();
     }
 }

@@ -32,7 +32,10 @@ final class BenchOverview {
                     .toList();
             for (int i = 0; i < known.size(); i++) {
                 boolean alike = i + 1 < known.size() && alike(known.get(i), known.get(i + 1));
-                parameter(known.get(i), alike ? "d and q inductance" : known.get(i).words(), screen);
+                parameter(
+                        known.get(i),
+                        alike ? "d and q inductance" : known.get(i).words(),
+                        screen);
                 i += alike ? 1 : 0;
             }
             String unknown = motor.parameters().stream()
@@ -46,7 +49,9 @@ final class BenchOverview {
         }
         refused(view, screen);
         next(view, screen);
-        screen.wrapped(0, "`servowright bench --working` shows every test, every candidate and where the uncertainty comes from.");
+        screen.wrapped(
+                0,
+                "`servowright bench --working` shows every test, every candidate and where the uncertainty comes from.");
     }
 
     /** Whether both axes of the rotor are taken to be the same, from the same source. */

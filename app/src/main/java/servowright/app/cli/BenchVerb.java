@@ -27,7 +27,8 @@ final class BenchVerb implements Verb {
                         "servowright bench examples/frost-cart --working",
                         "servowright bench examples/frost-cart --correction \"left wheel\" --entries 256 > table.csv")
                 .addPositional(Spec.word(0, "DIR", "Folder with machine.yaml; without it the one you are in."))
-                .addOption(Spec.flag("--working", "Every test, every candidate, and where each uncertainty comes from."))
+                .addOption(
+                        Spec.flag("--working", "Every test, every candidate, and where each uncertainty comes from."))
                 .addOption(Spec.flag("--json", "As JSON, described in docs/json.md."))
                 .addOption(Spec.option(
                         new String[] {"--correction"},

@@ -58,7 +58,9 @@ final class TrafficScreen {
     }
 
     private static void line(Screen screen, Object... cells) {
-        screen.line("  " + String.format(Locale.ROOT, "%-22s %-11s %9s %7s %-11s %-11s", cells).stripTrailing());
+        screen.line("  "
+                + String.format(Locale.ROOT, "%-22s %-11s %9s %7s %-11s %-11s", cells)
+                        .stripTrailing());
     }
 
     private static String text(long ns, String unit) {

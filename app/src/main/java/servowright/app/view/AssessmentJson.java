@@ -23,7 +23,9 @@ public final class AssessmentJson {
                 view.findings().stream().map(AssessmentJson::finding).toList());
         json.put("motors", view.motors().stream().map(AssessmentJson::motor).toList());
         json.put("tests", view.tests().stream().map(AssessmentJson::test).toList());
-        json.put("narrowing", view.narrowing().stream().map(AssessmentJson::narrowing).toList());
+        json.put(
+                "narrowing",
+                view.narrowing().stream().map(AssessmentJson::narrowing).toList());
         json.put("captures", view.captures().stream().map(CaptureJson::of).toList());
         json.put("assumed", view.assumed());
         json.put("notes", view.notes());

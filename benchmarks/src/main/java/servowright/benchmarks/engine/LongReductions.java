@@ -126,7 +126,8 @@ public class LongReductions {
                 Figures.<TestFigure>none().with(TestFigure.INERTIA, declared("4 kg cm2")),
                 List.of(),
                 Map.of());
-        Recording recording = new Recording("a.csv", "0", Clock.uniform(0, STEP, SAMPLES), List.of(channels), List.of());
+        Recording recording =
+                new Recording("a.csv", "0", Clock.uniform(0, STEP, SAMPLES), List.of(channels), List.of());
         return Identification.identify(machine, List.of(test), Map.of("a.csv", recording));
     }
 

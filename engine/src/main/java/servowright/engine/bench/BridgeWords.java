@@ -18,7 +18,8 @@ final class BridgeWords {
         List<Phrase> details = new ArrayList<>();
         for (int k = 0; k < 3; k++) {
             String name = name(k) + (measured.contains(k) ? "" : ", computed from the two others,");
-            details.add(Phrase.of("current " + name + " is above {band} in {above} and below −{band} in {below} of the samples")
+            details.add(Phrase.of("current " + name
+                            + " is above {band} in {above} and below −{band} in {below} of the samples")
                     .with("band", Quantity.of(band, "A"), "A")
                     .with("above", Quantity.number(signs.above()[k]), "%")
                     .with("below", Quantity.number(signs.below()[k]), "%"));
@@ -42,8 +43,8 @@ final class BridgeWords {
         if (seen.isEmpty()) {
             return Optional.of("not every phase takes both signs, and none is one-sided: the motor hardly turns");
         }
-        return Optional.of(String.join(", ", seen)
-                + (suspects.isEmpty() ? ": no single switch explains it" : ": " + suspects));
+        return Optional.of(
+                String.join(", ", seen) + (suspects.isEmpty() ? ": no single switch explains it" : ": " + suspects));
     }
 
     private static String words(Suspect suspect) {

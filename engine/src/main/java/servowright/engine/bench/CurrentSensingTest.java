@@ -113,16 +113,16 @@ final class CurrentSensingTest {
         double variance = Statistics.variance(amp);
         double fourth =
                 Arrays.stream(amp).map(i -> Math.pow(i - mean, 4)).average().orElse(0);
-        return fourth < 2.2 * variance * variance && Arrays.stream(amp).distinct().count() > 16;
+        return fourth < 2.2 * variance * variance
+                && Arrays.stream(amp).distinct().count() > 16;
     }
 
     /** More samples are brought to means of neighbours, as long as an electrical turn keeps enough of them. */
     private static PhaseTraces thinned(PhaseTraces phases) {
         int count = phases.traces().get(0).count();
         double[] crossings = crossings(phases.traces().get(0).values());
-        double perTurn = crossings.length < 2
-                ? 0
-                : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
+        double perTurn =
+                crossings.length < 2 ? 0 : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
         int block = (int) Math.min(count / (double) MOST, perTurn / KEPT_PER_TURN);
         return block > 1 ? phases.thinned((count + block - 1) / block) : phases;
     }
@@ -131,7 +131,8 @@ final class CurrentSensingTest {
         PhaseTraces phases = thinned(recorded);
         double[][] all = phases.allThree();
         double largest = Arrays.stream(all)
-                .mapToDouble(i -> Statistics.quantile(Arrays.stream(i).map(Math::abs).toArray(), 0.99))
+                .mapToDouble(
+                        i -> Statistics.quantile(Arrays.stream(i).map(Math::abs).toArray(), 0.99))
                 .max()
                 .orElse(0);
         if (!bothSigns(BridgeSigns.of(Math.max(BAND * largest, 1e-9), all), largest, phases)) {
@@ -174,16 +175,17 @@ final class CurrentSensingTest {
     /** Beginnings of electrical turns; empty where the samples do not show them. */
     private double[] followed(PhaseTraces phases) {
         double[] crossings = crossings(phases.traces().get(0).values());
-        double perTurn = crossings.length < 2
-                ? 0
-                : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
+        double perTurn =
+                crossings.length < 2 ? 0 : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
         Optional<Double> stated = test.figures()
                 .known(TestFigure.SPEED)
                 .flatMap(w -> polePairs.map(p -> p.si() * w.si() / (2 * Math.PI)));
         double interval = phases.traces().get(0).intervalS();
-        boolean slow = stated.filter(hertz -> 1 / interval < FEWEST_PER_TURN * hertz).isPresent();
+        boolean slow =
+                stated.filter(hertz -> 1 / interval < FEWEST_PER_TURN * hertz).isPresent();
         if (slow || perTurn < FEWEST_PER_TURN || crossings.length <= FEWEST_TURNS) {
-            sheet.remark(Phrase.of("a sample every {dt} does not follow the electrical turns: only signs, means and sizes count")
+            sheet.remark(Phrase.of(
+                            "a sample every {dt} does not follow the electrical turns: only signs, means and sizes count")
                     .with("dt", Quantity.of(interval, "s"), "ms"));
             return new double[0];
         }
@@ -244,10 +246,11 @@ final class CurrentSensingTest {
         double once = n == 3 ? SenseError.onceAmp(o[0], o[1], o[2]) : SenseError.onceAmp(o[0], o[1], -o[0] - o[1]);
         double[] g = fit.gains();
         double twice = n == 3 ? SenseError.twiceShare(g[0], g[1], g[2]) : SenseError.twiceShareOfTwo(g[0], g[1]);
-        sheet.detail(Phrase.of("these offsets swing the torque current by {once} once per electrical turn, these gains by"
-                        + " {twice} of the current twice")
-                .with("once", Quantity.of(once, "A"), "A")
-                .with("twice", Quantity.number(twice), "%"));
+        sheet.detail(
+                Phrase.of("these offsets swing the torque current by {once} once per electrical turn, these gains by"
+                                + " {twice} of the current twice")
+                        .with("once", Quantity.of(once, "A"), "A")
+                        .with("twice", Quantity.number(twice), "%"));
         if (phases.phases().get(0) != 0) {
             sheet.remark("the current of A was not recorded: no gain over it");
             return;
@@ -256,11 +259,13 @@ final class CurrentSensingTest {
             value(SensingParameter.gain(phases.phases().get(k)), g[k], fit.gainStandard()[k], "gain over that of A");
         }
         if (n == 3) {
-            sheet.detail(Phrase.of("the three currents add to {s} rms beside the sum of their offsets, {share} of the largest")
+            sheet.detail(Phrase.of(
+                            "the three currents add to {s} rms beside the sum of their offsets, {share} of the largest")
                     .with("s", Quantity.of(fit.sumRmsAmp(), "A"), "A")
                     .with("share", Quantity.number(fit.sumRmsAmp() / largest), "%"));
         } else {
-            sheet.remark("two sensors: their sum cannot be checked, and phases that are not alike would look like unequal gains");
+            sheet.remark(
+                    "two sensors: their sum cannot be checked, and phases that are not alike would look like unequal gains");
         }
     }
 
@@ -273,7 +278,8 @@ final class CurrentSensingTest {
                 Origin.MEASURED,
                 test.id());
         Working.Sheet working = Working.begin();
-        working.note(how, "{" + what.symbol() + "}", what.unit(), "stretches left out in turn give the uncertainty", known);
+        working.note(
+                how, "{" + what.symbol() + "}", what.unit(), "stretches left out in turn give the uncertainty", known);
         sheet.value(what, new Candidate(known, test.id(), working.end()));
     }
 }

@@ -222,13 +222,11 @@ final class MotorIdentification {
     }
 
     /** Reduces every test of a kind, from its recording or its readings. */
-    private void reduce(
-            TestKind kind, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+    private void reduce(TestKind kind, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
         of(kind).forEach(one -> reduce(one, what, test));
     }
 
-    private void reduce(
-            BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+    private void reduce(BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
         Optional<Recording> recording = one.recording().map(recordings::get);
         boolean lacking = one.recording().isPresent() && recording.isEmpty();
         results.put(one.id(), lacking ? absent(one, what) : test.apply(one, recording));

@@ -24,7 +24,8 @@ import servowright.engine.recording.Recording;
  * @param remarks what was found and how it was handled
  */
 record PhaseTraces(List<Integer> phases, List<Trace> traces, List<Phrase> remarks) {
-    private static final Pattern PHASE = Pattern.compile("current\\s+([abcuvw123])(?![a-z0-9])|([abcuvw123])\\s*to\\s*star");
+    private static final Pattern PHASE =
+            Pattern.compile("current\\s+([abcuvw123])(?![a-z0-9])|([abcuvw123])\\s*to\\s*star");
 
     PhaseTraces {
         phases = List.copyOf(phases);
@@ -39,8 +40,9 @@ record PhaseTraces(List<Integer> phases, List<Trace> traces, List<Phrase> remark
         for (Channel channel : recording.channels()) {
             Matcher m = PHASE.matcher(
                     test.channels().getOrDefault(channel.name(), "").toLowerCase(Locale.ROOT));
-            boolean ampere =
-                    channel.unit().filter(u -> u.dimension().equals(Dimension.CURRENT)).isPresent();
+            boolean ampere = channel.unit()
+                    .filter(u -> u.dimension().equals(Dimension.CURRENT))
+                    .isPresent();
             if (m.find() && ampere) {
                 Outcome<Trace> trace = Trace.of(test, recording, channel);
                 if (trace instanceof Missing<Trace> why) {
@@ -94,8 +96,7 @@ record PhaseTraces(List<Integer> phases, List<Trace> traces, List<Phrase> remark
 
     /** Means of neighbours, so many that no more than {@code most} samples are left. */
     PhaseTraces thinned(int most) {
-        return new PhaseTraces(
-                phases, traces.stream().map(t -> t.thinned(most)).toList(), remarks);
+        return new PhaseTraces(phases, traces.stream().map(t -> t.thinned(most)).toList(), remarks);
     }
 
     /** The samples from one to another. */

@@ -40,8 +40,7 @@ public record Narrowing(Finding finding, String motor, MotorParameter what, doub
                     .flatMap(identified::motor);
             if (motor.isPresent() && finding.margin().isPresent()) {
                 for (Narrowing one : of(finding, finding.margin().get(), motor.get())) {
-                    heaviest.merge(
-                            one.motor() + " " + one.what(), one, (a, b) -> b.weight() > a.weight() ? b : a);
+                    heaviest.merge(one.motor() + " " + one.what(), one, (a, b) -> b.weight() > a.weight() ? b : a);
                 }
             }
         }

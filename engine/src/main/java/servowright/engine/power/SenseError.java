@@ -22,7 +22,10 @@ public final class SenseError {
 
     /** Amplitude in rotor axes, twice per electrical turn, as a share of the current, of three gains. */
     public static double twiceShare(double a, double b, double c) {
-        return vector(Require.positive("gain a", a, ""), Require.positive("gain b", b, ""), Require.positive("gain c", c, ""))
+        return vector(
+                        Require.positive("gain a", a, ""),
+                        Require.positive("gain b", b, ""),
+                        Require.positive("gain c", c, ""))
                 / 3;
     }
 

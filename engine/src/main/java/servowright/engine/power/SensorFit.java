@@ -87,7 +87,8 @@ public record SensorFit(
             double shadow = 2 * noise / Statistics.variance(amp[k]);
             double slope = fit.get().parameter(k - 1);
             gains[k] = -(1 - shadow) / slope;
-            standard[k] = Math.hypot(covariance.standardDeviation(k - 1) / (slope * slope), gains[k] * shadow * SHADOW_UNSURE);
+            standard[k] = Math.hypot(
+                    covariance.standardDeviation(k - 1) / (slope * slope), gains[k] * shadow * SHADOW_UNSURE);
         }
         return true;
     }

@@ -25,8 +25,7 @@ class AxisLogTestTest {
     private static final int COUNT = 12_000;
 
     /** A motor and the error of the drive's sensing. */
-    record Truth(
-            double flux, double ohm, double inertia, double dry, double viscous, double dead, double gainI) {
+    record Truth(double flux, double ohm, double inertia, double dry, double viscous, double dead, double gainI) {
         double kt() {
             return 1.5 * 7 * flux;
         }

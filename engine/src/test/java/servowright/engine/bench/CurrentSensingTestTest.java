@@ -105,7 +105,8 @@ class CurrentSensingTestTest {
             a[i] = amp[1][i] > 0 ? -amp[2][i] : amp[0][i];
         }
         TestResult open = reduced(TestKind.CURRENT_SENSING, a, b);
-        assertThat(Given.says(open, "B is never positive: upper switch of leg B stays open")).isTrue();
+        assertThat(Given.says(open, "B is never positive: upper switch of leg B stays open"))
+                .isTrue();
         assertThat(Given.need(open.outcome(SensingParameter.OFFSET_A))).contains("both signs");
         double[][] shorted = {
             Given.noisy(Given.sampled(2000, 1e-3, t -> -1.6 + 0.5 * Math.sin(9 * t)), 0.02, new Random(7)),
@@ -136,7 +137,8 @@ class CurrentSensingTestTest {
         Random random = new Random(10);
         assertThat(need(Given.noisy(new double[4000], 0.1, random), Given.noisy(new double[4000], 0.1, random)))
                 .contains("a third of a turn apart");
-        assertThat(Given.need(Given.reduced(MOTOR, Given.test(TestKind.CURRENT_SENSING).done())
+        assertThat(Given.need(Given.reduced(
+                                MOTOR, Given.test(TestKind.CURRENT_SENSING).done())
                         .outcome(SensingParameter.OFFSET_A)))
                 .contains("a recording of the phase currents");
         double[] one = Arrays.stream(amp[0]).map(i -> 3 + 0.01 * i).toArray();
@@ -148,7 +150,9 @@ class CurrentSensingTestTest {
         double[][] amp = currents(OFFSET, GAIN, 0.01, new Random(11));
         TestResult stated = Given.reduced(
                 Given.motor(servowright.engine.machine.MotorFigure.POLE_PAIRS, "7"),
-                test(TestKind.CURRENT_SENSING).with(TestFigure.SPEED, "3000 rpm").done(),
+                test(TestKind.CURRENT_SENSING)
+                        .with(TestFigure.SPEED, "3000 rpm")
+                        .done(),
                 recording(amp));
         assertThat(Given.says(stated, "does not follow the electrical turns")).isTrue();
         assertThat(value(stated, SensingParameter.GAIN_B).si()).isCloseTo(1.03, within(0.01));

@@ -58,15 +58,17 @@ class NarrowingTest {
 
     private static IdentifiedMachine lift() {
         Axis axis = new Axis(
-                "lift",
-                NOWHERE,
-                Optional.of("winder"),
-                Optional.empty(),
-                Optional.empty(),
-                Figures.none(),
-                Map.of());
+                "lift", NOWHERE, Optional.of("winder"), Optional.empty(), Optional.empty(), Figures.none(), Map.of());
         Machine machine = new Machine(
-                "m", "", Figures.none(), Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of("lift", axis), Bus.none());
+                "m",
+                "",
+                Figures.none(),
+                Optional.empty(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of("lift", axis),
+                Bus.none());
         IdentifiedMotor winder = new IdentifiedMotor(
                 "winder",
                 Map.of(
@@ -84,9 +86,11 @@ class NarrowingTest {
     @Test
     void ranks_parameters_by_their_share_of_the_variance_and_the_room() {
         Known reach = known(100, SPIN, 3).withPart(METER, 1);
-        List<Narrowing> found = Narrowing.of(
-                List.of(finding("far-off", reach, 40), finding("speed-reach", reach, 95)), lift());
-        assertThat(found).extracting(Narrowing::what).containsExactly(MotorParameter.FLUX_LINKAGE, MotorParameter.PHASE_RESISTANCE);
+        List<Narrowing> found =
+                Narrowing.of(List.of(finding("far-off", reach, 40), finding("speed-reach", reach, 95)), lift());
+        assertThat(found)
+                .extracting(Narrowing::what)
+                .containsExactly(MotorParameter.FLUX_LINKAGE, MotorParameter.PHASE_RESISTANCE);
         assertThat(found.get(0).share()).isCloseTo(0.9, within(1e-12));
         assertThat(found.get(0).finding().id()).isEqualTo("speed-reach");
         // Two standard uncertainties, 2 · √10, are more than the room of 5: the answer is open.
@@ -97,6 +101,7 @@ class NarrowingTest {
     @Test
     void finds_nothing_to_narrow_in_a_figure_without_uncertainty() {
         Known exact = Known.exact(Quantity.number(100), Origin.DECLARED, "");
-        assertThat(Narrowing.of(List.of(finding("speed-reach", exact, 100)), lift())).isEmpty();
+        assertThat(Narrowing.of(List.of(finding("speed-reach", exact, 100)), lift()))
+                .isEmpty();
     }
 }

@@ -56,7 +56,8 @@ class SenseErrorTest {
         Random random = new Random(1);
         double[] noise = random.doubles(500).toArray();
         double[] same = noise.clone();
-        assertThat(SensorFit.of(new double[0], noise, same, random.doubles(500).toArray())).isEmpty();
+        assertThat(SensorFit.of(new double[0], noise, same, random.doubles(500).toArray()))
+                .isEmpty();
         assertThatThrownBy(() -> SensorFit.of(new double[0], noise)).hasMessageContaining("sensors");
         assertThatThrownBy(() -> BridgeSigns.of(0, noise)).hasMessageContaining("band");
     }

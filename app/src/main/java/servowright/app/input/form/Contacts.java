@@ -9,10 +9,10 @@ final class Contacts {
     static final String PAIR = TWO;
 
     /** What a channel can show: two contacts, what is measured there, and on which axis of the rotor. */
-    static final String CHANNEL =
-            "(?:(?:" + TWO + "|voltage|current " + TERMINAL + "(?=,|\\s|$)|current|shunt|applied|supply|speed|frequency|commanded angle"
-                    + "|reference angle|angle|field|torque|force"
-                    + "|temperature|time|trigger|index|unused|phase rms|six-step|[dq] axis)(?:,\\s*|\\s+|$))+";
+    static final String CHANNEL = "(?:(?:" + TWO + "|voltage|current " + TERMINAL
+            + "(?=,|\\s|$)|current|shunt|applied|supply|speed|frequency|commanded angle"
+            + "|reference angle|angle|field|torque|force"
+            + "|temperature|time|trigger|index|unused|phase rms|six-step|[dq] axis)(?:,\\s*|\\s+|$))+";
 
     private Contacts() {}
 }
