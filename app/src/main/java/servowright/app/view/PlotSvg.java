@@ -262,6 +262,24 @@ public final class PlotSvg {
         return from + (v - axis.from()) / (axis.to() - axis.from()) * (to - from);
     }
 
+    /** A straight line in the colour of the text. */
+    static void rule(Markup svg, double x1, double y1, double x2, double y2, String width) {
+        svg.empty(
+                "line",
+                "x1",
+                number(x1),
+                "y1",
+                number(y1),
+                "x2",
+                number(x2),
+                "y2",
+                number(y2),
+                "stroke",
+                "currentColor",
+                "stroke-width",
+                width);
+    }
+
     static String number(double v) {
         return BigDecimal.valueOf(v)
                 .setScale(1, RoundingMode.HALF_UP)

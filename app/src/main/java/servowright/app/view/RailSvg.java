@@ -57,8 +57,8 @@ public final class RailSvg {
         svg.leaf("title", words);
         double limit = at(margin.limit().inUnit());
         allowed(margin.atLeast() ? limit : LEFT, margin.atLeast() ? RIGHT : limit);
-        rule(LEFT, RAIL, RIGHT, RAIL, "1");
-        rule(limit, RAIL - 13, limit, RAIL + 9, "2");
+        PlotSvg.rule(svg, LEFT, RAIL, RIGHT, RAIL, "1");
+        PlotSvg.rule(svg, limit, RAIL - 13, limit, RAIL + 9, "2");
         label(margin.limitText(), limit, RAIL - 19);
         bar(margin.limit(), RAIL - 10, "1");
         bar(margin.value(), RAIL, "4");
@@ -103,7 +103,7 @@ public final class RailSvg {
     private void bar(FigureText figure, double y, String width) {
         double half = spread(figure);
         if (half > 0) {
-            rule(at(figure.inUnit() - half), y, at(figure.inUnit() + half), y, width);
+            PlotSvg.rule(svg, at(figure.inUnit() - half), y, at(figure.inUnit() + half), y, width);
         }
     }
 
@@ -122,23 +122,6 @@ public final class RailSvg {
                 left ? "start" : right ? "end" : "middle",
                 "fill",
                 "currentColor");
-    }
-
-    private void rule(double x1, double y1, double x2, double y2, String width) {
-        svg.empty(
-                "line",
-                "x1",
-                PlotSvg.number(x1),
-                "y1",
-                PlotSvg.number(y1),
-                "x2",
-                PlotSvg.number(x2),
-                "y2",
-                PlotSvg.number(y2),
-                "stroke",
-                "currentColor",
-                "stroke-width",
-                width);
     }
 
     private double at(double number) {

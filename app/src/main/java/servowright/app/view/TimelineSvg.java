@@ -36,14 +36,14 @@ public final class TimelineSvg {
                 "11");
         svg.leaf("title", "frames over time").leaf("desc", timeline.description());
         for (Ticks.Tick tick : Ticks.over(0, timeline.ms(), 10).labels()) {
-            rule(at(tick.at()), TOP, at(tick.at()), bottom + 4, "0.3");
+            PlotSvg.rule(svg, at(tick.at()), TOP, at(tick.at()), bottom + 4, "0.3");
             text(tick.label(), at(tick.at()), bottom + 16, "middle");
         }
         text("ms", RIGHT, bottom + 31, "end");
         for (int k = 0; k < timeline.rows().size(); k++) {
             row(timeline.rows().get(k), TOP + ROW * k);
         }
-        rule(LEFT, bottom, RIGHT, bottom, "0.8");
+        PlotSvg.rule(svg, LEFT, bottom, RIGHT, bottom, "0.8");
         return svg.close();
     }
 
@@ -68,23 +68,6 @@ public final class TimelineSvg {
 
     private double at(double ms) {
         return LEFT + clipped(ms / timeline.ms()) * (RIGHT - LEFT);
-    }
-
-    private void rule(double x1, double y1, double x2, double y2, String width) {
-        svg.empty(
-                "line",
-                "x1",
-                PlotSvg.number(x1),
-                "y1",
-                PlotSvg.number(y1),
-                "x2",
-                PlotSvg.number(x2),
-                "y2",
-                PlotSvg.number(y2),
-                "stroke",
-                "currentColor",
-                "stroke-width",
-                width);
     }
 
     private void text(String text, double x, double y, String anchor) {

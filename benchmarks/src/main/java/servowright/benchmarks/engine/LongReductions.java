@@ -20,11 +20,9 @@ import servowright.engine.bench.Identification;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
-import servowright.engine.machine.Bus;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.Machine;
-import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
@@ -144,16 +142,6 @@ public class LongReductions {
                 .with(MotorFigure.POLE_PAIRS, declared("7"))
                 .with(MotorFigure.SLOTS, declared("12"))
                 .with(MotorFigure.FLUX_LINKAGE, declared("2.5 mWb"));
-        Motor motor = new Motor("hub", new Place("machine.yaml", 1, "motors / hub"), figures, Optional.empty());
-        return new Machine(
-                "invented",
-                "",
-                Figures.none(),
-                Optional.empty(),
-                Map.of("hub", motor),
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                Bus.none());
+        return Invented.machine(figures);
     }
 }

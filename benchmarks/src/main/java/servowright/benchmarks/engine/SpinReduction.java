@@ -20,11 +20,9 @@ import servowright.engine.bench.Identification;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.known.Place;
 import servowright.engine.machine.BenchTest;
-import servowright.engine.machine.Bus;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Figures;
 import servowright.engine.machine.Machine;
-import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.TestKind;
 import servowright.engine.numeric.HarmonicFit;
@@ -52,7 +50,7 @@ public class SpinReduction {
     private static final double HERTZ = 68.3;
 
     private double[] samples = {};
-    private Machine machine = machine(Figures.none());
+    private Machine machine = Invented.machine(Figures.none());
     private BenchTest test = spin();
     private Recording recording = recording(new double[] {0, 0});
 
@@ -66,7 +64,7 @@ public class SpinReduction {
             samples[i] = Math.rint((volt + 0.01 * random.nextGaussian()) * 100) / 100;
         }
         Stated pairs = (Stated) QuantityText.parse("7");
-        machine = machine(Figures.<MotorFigure>none()
+        machine = Invented.machine(Figures.<MotorFigure>none()
                 .with(MotorFigure.POLE_PAIRS, Declared.of(pairs, new Place("machine.yaml", 2, "pole_pairs"))));
         test = spin();
         recording = recording(samples);
@@ -81,20 +79,6 @@ public class SpinReduction {
     @Benchmark
     public IdentifiedMachine benchTest() {
         return Identification.identify(machine, List.of(test), Map.of("spin.csv", recording));
-    }
-
-    private static Machine machine(Figures<MotorFigure> figures) {
-        Motor motor = new Motor("hub", new Place("machine.yaml", 1, "motors / hub"), figures, Optional.empty());
-        return new Machine(
-                "invented",
-                "",
-                Figures.none(),
-                Optional.empty(),
-                Map.of("hub", motor),
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                Bus.none());
     }
 
     private static BenchTest spin() {
