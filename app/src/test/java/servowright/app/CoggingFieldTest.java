@@ -75,7 +75,7 @@ class CoggingFieldTest {
         assertThat(order(result, 12).template()).contains("offset of a current sensor");
         assertThat(FieldReduction.says(result, "the least it can be")).isTrue();
         // Outside ± 0.002 A is stated for the amplitudes.
-        assertThat(number(order(result, 12), "u")).isBetween(0.001, 0.004);
+        assertThat(2 * figure(order(result, 12), "A").standardUncertainty()).isBetween(0.001, 0.004);
         assertThat(FieldReduction.need(result, MotorParameter.COGGING_TORQUE)).contains("torque constant");
     }
 
@@ -91,10 +91,12 @@ class CoggingFieldTest {
         assertThat(number(proposed, "poles")).isEqualTo(24);
     }
 
+    private static Known figure(Phrase phrase, String name) {
+        return ((Phrase.Figure) Objects.requireNonNull(phrase.figures().get(name))).value();
+    }
+
     private static double number(Phrase phrase, String name) {
-        return ((Phrase.Figure) Objects.requireNonNull(phrase.figures().get(name)))
-                .value()
-                .si();
+        return figure(phrase, name).si();
     }
 
     /**

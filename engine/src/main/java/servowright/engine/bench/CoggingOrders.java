@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import servowright.engine.known.Known;
+import servowright.engine.known.Origin;
 import servowright.engine.known.Phrase;
+import servowright.engine.known.Source;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
 import servowright.engine.motor.Cogging;
@@ -55,12 +58,20 @@ final class CoggingOrders {
             String can = TurnOrder.of(order, polePairs, slots).stream()
                     .map(TurnOrder::words)
                     .collect(Collectors.joining("; or "));
-            details.add(Phrase.of("{n} per turn: {A} ± {u}" + (can.isEmpty() ? "" : ": " + can))
+            details.add(Phrase.of("{n} per turn: {A}" + (can.isEmpty() ? "" : ": " + can))
                     .with("n", order)
-                    .with("A", Quantity.of(fit.mean().amplitude(j), "A"), "mA")
-                    .with("u", Quantity.of(2 * fit.amplitudeStandard(j), "A"), "mA"));
+                    .with("A", amplitude(j), "mA"));
         }
         return details;
+    }
+
+    private Known amplitude(int index) {
+        return Known.of(
+                Quantity.of(fit.mean().amplitude(index), "A"),
+                fit.amplitudeStandard(index),
+                Source.of("order " + fit.orders()[index]),
+                Origin.MEASURED,
+                "");
     }
 
     List<Phrase> remarks() {
