@@ -199,22 +199,7 @@ public final class PlotSvg {
     }
 
     private void rule(double x1, double y1, double x2, double y2, String name) {
-        svg.empty(
-                "line",
-                "x1",
-                number(x1),
-                "y1",
-                number(y1),
-                "x2",
-                number(x2),
-                "y2",
-                number(y2),
-                "class",
-                name,
-                "stroke",
-                "currentColor",
-                "stroke-width",
-                name.equals("grid") ? "0.3" : "0.8");
+        rule(svg, x1, y1, x2, y2, name.equals("grid") ? "0.3" : "0.8", "class", name);
     }
 
     private void text(String text, double x, double y, String anchor, String name) {
@@ -262,22 +247,13 @@ public final class PlotSvg {
         return from + (v - axis.from()) / (axis.to() - axis.from()) * (to - from);
     }
 
-    /** A straight line in the colour of the text. */
-    static void rule(Markup svg, double x1, double y1, double x2, double y2, String width) {
-        svg.empty(
-                "line",
-                "x1",
-                number(x1),
-                "y1",
-                number(y1),
-                "x2",
-                number(x2),
-                "y2",
-                number(y2),
-                "stroke",
-                "currentColor",
-                "stroke-width",
-                width);
+    /** A straight line in the colour of the text, with further attributes if there are any. */
+    static void rule(Markup svg, double x1, double y1, double x2, double y2, String width, String... more) {
+        List<String> attributes = new ArrayList<>(List.of(
+                "x1", number(x1), "y1", number(y1), "x2", number(x2), "y2", number(y2), "stroke", "currentColor"));
+        attributes.addAll(List.of("stroke-width", width));
+        attributes.addAll(List.of(more));
+        svg.empty("line", attributes.toArray(String[]::new));
     }
 
     static String number(double v) {

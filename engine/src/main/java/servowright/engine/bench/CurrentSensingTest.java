@@ -121,8 +121,7 @@ final class CurrentSensingTest {
     private static PhaseTraces thinned(PhaseTraces phases) {
         int count = phases.traces().get(0).count();
         double[] crossings = crossings(phases.traces().get(0).values());
-        double perTurn =
-                crossings.length < 2 ? 0 : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
+        double perTurn = perTurn(crossings);
         int block = (int) Math.min(count / (double) MOST, perTurn / KEPT_PER_TURN);
         return block > 1 ? phases.thinned((count + block - 1) / block) : phases;
     }
@@ -175,8 +174,7 @@ final class CurrentSensingTest {
     /** Beginnings of electrical turns; empty where the samples do not show them. */
     private double[] followed(PhaseTraces phases) {
         double[] crossings = crossings(phases.traces().get(0).values());
-        double perTurn =
-                crossings.length < 2 ? 0 : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
+        double perTurn = perTurn(crossings);
         Optional<Double> stated = test.figures()
                 .known(TestFigure.SPEED)
                 .flatMap(w -> polePairs.map(p -> p.si() * w.si() / (2 * Math.PI)));
@@ -215,6 +213,11 @@ final class CurrentSensingTest {
             angles[i] = 2 * Math.PI * turn;
         }
         return angles;
+    }
+
+    /** Samples of an electrical turn; 0 where less than one was seen. */
+    private static double perTurn(double... crossings) {
+        return crossings.length < 2 ? 0 : (crossings[crossings.length - 1] - crossings[0]) / (crossings.length - 1.0);
     }
 
     /** Where the current rises through its mean, having been well below it. */

@@ -14,21 +14,11 @@ import java.util.List;
  * @param lines without line ends
  * @param offsets where each line starts, in bytes behind the byte order mark, as {@link ByteFeed} counts them
  * @param encoding of the file
- * @param whole whether the file ends within these lines
- * @param nulBytes how many bytes were NUL
  * @param controlBytes how many bytes do not occur in text
  * @param bytes how many bytes were looked at
  * @param clean whether all bytes were valid UTF-8
  */
-record Head(
-        List<String> lines,
-        List<Integer> offsets,
-        Encoding encoding,
-        boolean whole,
-        int nulBytes,
-        int controlBytes,
-        int bytes,
-        boolean clean) {
+record Head(List<String> lines, List<Integer> offsets, Encoding encoding, int controlBytes, int bytes, boolean clean) {
     private static final int LOOK = 1 << 18;
 
     /** Lines that are enough to judge by. */
@@ -53,7 +43,6 @@ record Head(
     private static Head split(byte[] buffer, int n, boolean whole, Encoding encoding) {
         List<String> lines = new ArrayList<>();
         List<Integer> offsets = new ArrayList<>();
-        int nul = 0;
         int control = 0;
         boolean clean = true;
         int start = 0;
@@ -72,11 +61,10 @@ record Head(
                 start = i + 1;
             }
             if (i < n) {
-                nul += buffer[i] == 0 ? 1 : 0;
                 control += buffer[i] >= 0 && buffer[i] < 32 && !(buffer[i] >= 9 && buffer[i] <= 13) ? 1 : 0;
             }
         }
-        return new Head(List.copyOf(lines), List.copyOf(offsets), encoding, whole, nul, control, Math.min(i, n), clean);
+        return new Head(List.copyOf(lines), List.copyOf(offsets), encoding, control, Math.min(i, n), clean);
     }
 
     private static boolean valid(byte[] buffer, int from, int to) {
