@@ -19,7 +19,7 @@ public final class Main {
         System.exit(code.number());
     }
 
-    private static Program program(String version) {
+    static Program program(String version) {
         MachineReader reader = new MachineReader(version);
         return Program.of(
                 reader, Dossier::html, (folder, port) -> PageOpener.open(reader, folder, port, version), version);

@@ -22,8 +22,13 @@ public final class OpenPage implements AutoCloseable {
 
     /** The demo, copied into an empty folder. */
     public static OpenPage demo(Path folder) throws IOException {
-        copy(DEMO, folder);
+        copyDemo(folder);
         return new OpenPage(folder);
+    }
+
+    /** The demo's files, put into an empty folder. */
+    public static void copyDemo(Path folder) throws IOException {
+        copy(DEMO, folder);
     }
 
     /** A folder as it is. */

@@ -32,15 +32,22 @@ final class Browser implements AutoCloseable {
     private static final JsonMapper JSON = new JsonMapper();
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
-    private final OpenPage page;
+    private final String origin;
     private final ChromeDriver driver;
 
-    private Browser(OpenPage page, ChromeDriver driver) {
-        this.page = page;
+    private Browser(String origin, ChromeDriver driver) {
+        this.origin = origin;
         this.driver = driver;
     }
 
     static Browser before(OpenPage page) throws IOException {
+        Browser browser = empty(page.origin());
+        browser.driver.get(page.address());
+        return browser;
+    }
+
+    /** One that has not opened anything yet, for the page at {@code origin}. */
+    static Browser empty(String origin) throws IOException {
         String chromium = found("/usr/bin/chromium");
         ChromeOptions options = new ChromeOptions();
         options.setBinary(chromium);
@@ -63,10 +70,9 @@ final class Browser implements AutoCloseable {
                 .usingDriverExecutable(Path.of(found("/usr/bin/chromedriver")).toFile())
                 .withSilent(true)
                 .build();
-        Browser browser = new Browser(page, new ChromeDriver(service, options));
+        Browser browser = new Browser(origin, new ChromeDriver(service, options));
         browser.driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
         browser.complaints(); // those of the browser's own first page
-        browser.driver.get(page.address());
         return browser;
     }
 
@@ -85,7 +91,7 @@ final class Browser implements AutoCloseable {
 
     /** Goes to a path of the page. */
     void go(String path) {
-        driver.get(page.origin() + path);
+        driver.get(origin + path);
     }
 
     WebElement one(String css) {
@@ -151,6 +157,15 @@ final class Browser implements AutoCloseable {
         return all.substring(0, Math.min(400, all.length()));
     }
 
+    /** A number that a script hands to {@code done}. */
+    double number(String script, Object... arguments) {
+        Object number = driver.executeAsyncScript("const done = arguments[arguments.length - 1];" + script, arguments);
+        if (number instanceof Number n) {
+            return n.doubleValue();
+        }
+        throw new AssertionError("no number: " + number);
+    }
+
     @Nullable
     Object script(String script, Object... arguments) {
         return driver.executeScript(script, arguments);
@@ -166,8 +181,7 @@ final class Browser implements AutoCloseable {
             JsonNode message = JSON.readTree(entry.getMessage()).path("message");
             JsonNode event = message.path("params");
             String asked = event.path("request").path("url").asString("");
-            if (!asked.isEmpty()
-                    && !asked.matches("(" + Pattern.quote(page.origin()) + "/|data:|blob:|about:|chrome:).*")) {
+            if (!asked.isEmpty() && !asked.matches("(" + Pattern.quote(origin) + "/|data:|blob:|about:|chrome:).*")) {
                 all.add("asked for " + asked);
             }
             int status = event.path("response").path("status").asInt(0);
