@@ -67,6 +67,13 @@ final class MakeRecordings {
     /** Friction of the free wheel as a share of what the current holds it by. */
     static final double WHEEL_FRICTION = 0.12;
 
+    /** Zero of the three current sensors of the hub's drive, ampere, and one step of its converter. */
+    static final double ZERO_A_AMP = 0.043;
+
+    static final double ZERO_B_AMP = -0.028;
+    static final double ZERO_C_AMP = 0.015;
+    static final double SENSE_STEP_AMP = 40.0 / 4096;
+
     private final SplittableRandom random = new SplittableRandom(20260214);
     private final Path folder;
 
@@ -91,6 +98,7 @@ final class MakeRecordings {
         make.hubCoastDown("hub-coast-2.csv", ADDED_INERTIA);
         make.hubAcceleration();
         make.hubHold();
+        make.hubZero();
     }
 
     /** Time in seconds, unit in the name; 2.04 V per step would be too coarse, so 8 bits over ± 12.8 V. */
@@ -267,6 +275,20 @@ final class MakeRecordings {
             text.append(f("%.1f,%.2f,%.4f%n", 0.4 * i, angle, 0.99 * torque / perAmp + noise(0.004)));
         }
         write("hub-hold.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** The three current sensors with the bridge off, 12 bits over ± 20 A, a quarter of a second. */
+    private void hubZero() throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),ia (A),ib (A),ic (A)\n");
+        double[] zeros = {ZERO_A_AMP, ZERO_B_AMP, ZERO_C_AMP};
+        for (int i = 0; i < 256; i++) {
+            text.append(f("%.3f", i * 1e-3));
+            for (double zero : zeros) {
+                text.append(f(",%.4f", SENSE_STEP_AMP * Math.rint((zero + noise(0.012)) / SENSE_STEP_AMP)));
+            }
+            text.append('\n');
+        }
+        write("hub-zero.csv", text, StandardCharsets.UTF_8);
     }
 
     private static double amps(double seconds) {

@@ -27,11 +27,14 @@ import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
+import servowright.engine.bench.SensingParameter;
+import servowright.engine.bench.TestResult;
 import servowright.engine.encoder.Angles;
 import servowright.engine.encoder.Ripple;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.TestKind;
 import servowright.engine.recording.Recording;
 
 /** The recordings of the frost cart against the true values they were made from, which stand in MakeRecordings.java. */
@@ -85,7 +88,7 @@ class FrostCartBenchTest {
 
     @Test
     void every_test_gives_what_it_was_made_for() {
-        assertThat(cart.tests()).hasSize(19);
+        assertThat(cart.tests()).hasSize(20);
         cart.tests()
                 .forEach(t -> t.values()
                         .forEach((what, value) -> assertThat(value.found())
@@ -172,6 +175,23 @@ class FrostCartBenchTest {
         assertThat(Math.toDegrees(ripples.get(1).amplitudeRad())).isCloseTo(truth("WHEEL_SECOND_DEG"), within(0.005));
         assertThat(wheel.saw(AngleEvidence.Turned.class).toList().get(0).turn().faults())
                 .isEmpty();
+    }
+
+    /** A step of the converter is 9.8 mA and the noise larger: 256 samples hold the zero to a few tenths of a step. */
+    @Test
+    void holds_the_true_zeros_of_the_current_sensors() {
+        TestResult zero = cart.tests().stream()
+                .filter(t -> t.test().kind() == TestKind.CURRENT_ZERO)
+                .findFirst()
+                .orElseThrow();
+        for (String phase : List.of("A", "B", "C")) {
+            Known offset = zero.outcome(SensingParameter.valueOf("OFFSET_" + phase))
+                    .found()
+                    .orElseThrow()
+                    .value();
+            assertThat(offset.si()).as(phase).isCloseTo(truth("ZERO_" + phase + "_AMP"), within(offset.expandedUncertainty()));
+            assertThat(offset.expandedUncertainty()).as(phase).isLessThan(0.003);
+        }
     }
 
     private Contradiction only(String motor, MotorParameter what) {
