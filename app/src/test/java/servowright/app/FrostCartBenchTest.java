@@ -189,7 +189,9 @@ class FrostCartBenchTest {
                     .found()
                     .orElseThrow()
                     .value();
-            assertThat(offset.si()).as(phase).isCloseTo(truth("ZERO_" + phase + "_AMP"), within(offset.expandedUncertainty()));
+            assertThat(offset.si())
+                    .as(phase)
+                    .isCloseTo(truth("ZERO_" + phase + "_AMP"), within(offset.expandedUncertainty()));
             assertThat(offset.expandedUncertainty()).as(phase).isLessThan(0.003);
         }
     }

@@ -49,9 +49,7 @@ final class BenchOverview {
         }
         refused(view, screen);
         next(view, screen);
-        screen.wrapped(
-                0,
-                "`servowright bench --working` shows every test, every candidate and where the uncertainty comes from.");
+        screen.wrapped(0, "`servowright bench --working` shows every test and candidate.");
     }
 
     /** Whether both axes of the rotor are taken to be the same, from the same source. */
@@ -86,7 +84,11 @@ final class BenchOverview {
             finding.needs().stream().map(NeedView::text).forEach(lines::add);
         }
         List<String> next = new ArrayList<>(lines.stream().limit(NEXT).toList());
-        view.narrowing().stream().map(NarrowView::text).limit(NEXT).forEach(next::add);
+        view.narrowing().stream()
+                .filter(NarrowView::matters)
+                .map(NarrowView::text)
+                .limit(NEXT)
+                .forEach(next::add);
         if (!next.isEmpty()) {
             screen.heading("What to measure next");
             next.forEach(n -> screen.wrapped(2, n));

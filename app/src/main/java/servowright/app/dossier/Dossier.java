@@ -33,6 +33,7 @@ public final class Dossier {
         page.open("main");
         findings();
         MotorPart.write(view.motors(), page);
+        NarrowPart.write(view.narrowing(), page);
         TestPart.write(view.tests(), page);
         CorrectionPart.write(view.corrections(), page);
         CapturePart.write(view.captures(), page);
@@ -94,6 +95,9 @@ public final class Dossier {
             }
         }
         entry("motors", "Motors");
+        if (!view.narrowing().isEmpty()) {
+            entry("narrowing", "What would narrow");
+        }
         entry("tests", "Bench tests");
         if (!view.captures().isEmpty()) {
             entry("captures", "Captures of the bus");

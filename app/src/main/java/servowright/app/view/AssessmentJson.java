@@ -67,6 +67,7 @@ public final class AssessmentJson {
         json.put("finding", narrow.key());
         json.put("share", narrow.share());
         json.put("settle", narrow.settle());
+        json.put("matters", narrow.matters());
         return json;
     }
 

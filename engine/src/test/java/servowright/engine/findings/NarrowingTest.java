@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import servowright.engine.acceptance.Verdict;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
@@ -103,5 +105,48 @@ class NarrowingTest {
         Known exact = Known.exact(Quantity.number(100), Origin.DECLARED, "");
         assertThat(Narrowing.of(List.of(finding("speed-reach", exact, 100)), lift()))
                 .isEmpty();
+    }
+
+    /** Two parameters from one instrument: its part belongs to the one that rests on it alone. */
+    @Test
+    void counts_a_shared_instrument_once() {
+        IdentifiedMotor winder = new IdentifiedMotor(
+                "winder",
+                Map.of(
+                        MotorParameter.FLUX_LINKAGE, parameter(MotorParameter.FLUX_LINKAGE, known(5, METER, 0.1)),
+                        MotorParameter.ROTOR_INERTIA,
+                                parameter(
+                                        MotorParameter.ROTOR_INERTIA,
+                                        known(1, METER, 0.01).withPart(SPIN, 0.1))),
+                List.of());
+        IdentifiedMachine machine =
+                new IdentifiedMachine(lift().machine(), Map.of("winder", winder), Map.of(), List.of());
+        List<Narrowing> found = Narrowing.of(List.of(finding("speed-reach", known(100, METER, 3), 95)), machine);
+        assertThat(found).extracting(Narrowing::what).containsExactly(MotorParameter.FLUX_LINKAGE);
+        assertThat(found.get(0).share()).isCloseTo(1, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "oscilloscope with probe ± 0.02 gain | closer limits for the {what}: its ± {limit} make {share} of it",
+                "clamp ± 0.01 ± 0.002 zero | closer limits for the {what}: its ± {limit} make {share} of it",
+                "bench.yaml:54 tests / 7 / added_inertia | closer limits for the {what} in {place}: they make {share} of it",
+                "spin hub 1 thermometer | the temperature read more closely in {what}: it makes {share} of it",
+                "disagreement of the tests for the flux linkage of hub | find out why its tests disagree: that makes {share} of it",
+                "coast-down hub 1 | more or longer readings: {what} makes {share} of it"
+            })
+    void names_the_weakest_part_of_a_test_that_was_made(String source, String advice) {
+        Known best = known(5, Source.of(source), 0.1).withPart(Source.of("another"), 0.01);
+        assertThat(NarrowingAdvice.of(MotorParameter.FLUX_LINKAGE, best).template())
+                .isEqualTo(advice);
+    }
+
+    @Test
+    void asks_for_the_test_itself_while_only_a_label_speaks() {
+        Known label = Known.of(Quantity.number(5), 0.3, METER, Origin.DATA_SHEET, "machine.yaml:7");
+        assertThat(NarrowingAdvice.of(MotorParameter.FLUX_LINKAGE, label))
+                .isEqualTo(Phrase.of(MotorParameter.FLUX_LINKAGE.settle()));
     }
 }
