@@ -18,7 +18,10 @@ import servowright.app.cli.Screen;
 final class Rehearsal {
     private static final String VERSION = "rehearsal";
     private static final int WIDTH = 80;
-    static final List<String> VIEWS = List.of("/own/page.js", "/findings", "/bench", "/mount", "/bus");
+
+    /** The dossier comes first: it alone is not shown before the assessment is there. */
+    static final List<String> VIEWS =
+            List.of("/dossier/dossier.html", "/own/page.js", "/findings", "/bench", "/mount", "/bus");
 
     private Rehearsal() {}
 

@@ -70,6 +70,11 @@ public sealed interface MachineFolder {
         return new Reader(dir).read();
     }
 
+    /** What machine.yaml alone declares, without tests and recordings; empty when it holds a mistake. */
+    static Optional<Machine> declared(Path dir) {
+        return new Reader(dir).declared();
+    }
+
     /**
      * What is wrong with the text of machine.yaml or bench.yaml as it may be written next; recordings are not read.
      *
@@ -124,6 +129,13 @@ public sealed interface MachineFolder {
             sha256.putAll(recordings.sha256());
             sha256.putAll(captures.sha256());
             return new Loaded(machine, tests, recordings.all(), captured, sha256, notes);
+        }
+
+        private Optional<Machine> declared() {
+            Shape.Group form = Forms.machine();
+            Optional<Part> part = tree(MACHINE).map(t -> new Check(names(t, form), problems).part(t, form));
+            part.ifPresent(new Contradictions(problems)::machine);
+            return problems.isEmpty() ? part.map(p -> MachineBinder.machine(p, folderName())) : Optional.empty();
         }
 
         private List<Problem> check(SourceText source) {

@@ -2,6 +2,7 @@ package servowright.app.page;
 
 import generated.servowright.JtelayoutGenerated;
 import generated.servowright.JteproblemsGenerated;
+import generated.servowright.JtestoppedGenerated;
 import generated.servowright.JtewaitingGenerated;
 import gg.jte.Content;
 import gg.jte.html.HtmlInterceptor;
@@ -25,7 +26,9 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import servowright.app.input.MachineFolder;
 import servowright.app.view.AxisView;
+import servowright.app.view.DeclaredView;
 import servowright.app.view.FindingView;
 import servowright.app.view.View;
 import servowright.engine.acceptance.Verdict;
@@ -74,14 +77,13 @@ public final class Desk {
 
     /** A view of the assessment; what stands in its way is shown in its place. */
     public void show(Context ctx, Subject subject, Function<Asked, Content> content) {
-        Optional<Sight> sight = sight();
+        Optional<Sight> sight = watch.now(watch.seen() ? Limits.PATIENCE : Limits.FIRST_PATIENCE);
         if (sight.isEmpty()) {
-            put(ctx, subject, out -> JtewaitingGenerated.render((OwaspHtmlTemplateOutput) out, null, "", true));
+            Optional<DeclaredView> declared =
+                    MachineFolder.declared(watch.folder()).map(DeclaredView::of);
+            put(ctx, subject, out -> JtewaitingGenerated.render((OwaspHtmlTemplateOutput) out, null, declared));
         } else if (sight.get() instanceof Sight.Stopped stopped) {
-            put(
-                    ctx,
-                    subject,
-                    out -> JtewaitingGenerated.render((OwaspHtmlTemplateOutput) out, null, stopped.why(), false));
+            put(ctx, subject, out -> JtestoppedGenerated.render((OwaspHtmlTemplateOutput) out, null, stopped.why()));
         } else if (sight.get() instanceof Sight.Refused refused) {
             put(
                     ctx,

@@ -22,6 +22,9 @@ public final class Limits {
     /** How long a request waits for an assessment under way before it shows that it waits. */
     static final Duration PATIENCE = Duration.ofMillis(2_500);
 
+    /** The same for the first assessment, before which there is nothing to look at. */
+    static final Duration FIRST_PATIENCE = Duration.ofMillis(250);
+
     /** Requests answered at once. */
     static final int THREADS = 24;
 

@@ -31,6 +31,7 @@ public final class Watch implements AutoCloseable {
     private CompletableFuture<Sight> sight;
     private Future<?> work = CompletableFuture.completedFuture(null);
     private final ScheduledFuture<?> looking;
+    private volatile boolean once;
     private String seen;
 
     Watch(Path folder, Function<Path, Sight> read) {
@@ -69,6 +70,11 @@ public final class Watch implements AutoCloseable {
         }
     }
 
+    /** Whether there was a sight before. */
+    boolean seen() {
+        return once;
+    }
+
     /** Looks at the folder at once, for those who have just written to it. */
     public void look() {
         synchronized (this) {
@@ -99,6 +105,7 @@ public final class Watch implements AutoCloseable {
         work = reader.submit(() -> {
             try {
                 future.complete(read.apply(folder));
+                once = true;
             } catch (RuntimeException | StackOverflowError e) {
                 future.completeExceptionally(e);
             } catch (OutOfMemoryError e) {

@@ -106,7 +106,7 @@ document.addEventListener('change', event => {
 });
 
 // The files change: what is shown follows, unless somebody is writing. To stop a computation is not writing.
-const writing = () => document.querySelector('main form[method=post]:not(.drop, .waiting > form), .drawer form[method=post]')
+const writing = () => document.querySelector('main form[method=post]:not(.drop, .waiting form), .drawer form[method=post]')
   || [...document.querySelectorAll('.drop input[type=file]')].some(f => f.files.length > 0);
 
 async function follow() {
@@ -132,7 +132,7 @@ async function follow() {
 let pending = 0;
 function again() {
   clearTimeout(pending);
-  if (document.querySelector('[data-again]')) pending = setTimeout(() => follow().catch(() => {}), 1500);
+  if (document.querySelector('[data-again]')) pending = setTimeout(() => follow().catch(() => {}), 300);
 }
 const changes = new EventSource('/changes');
 changes.addEventListener('change', () => follow().catch(() => {}));

@@ -34,22 +34,29 @@ class PageSpeed {
         OpenPage.copyDemo(folder);
         double[] address = new double[STARTS];
         double[] paint = new double[STARTS];
+        double[] findings = new double[STARTS];
         for (int i = 0; i < STARTS; i++) {
             try (Browser browser = Browser.empty("http://127.0.0.1")) {
                 double begun = System.currentTimeMillis();
                 try (ServedByLauncher page = ServedByLauncher.of(folder)) {
                     address[i] = System.currentTimeMillis() - begun;
                     browser.driver().get(page.address());
-                    double painted = browser.number("const look = () => { const p = performance.getEntriesByName("
-                            + "'first-contentful-paint')[0]; if (p && document.querySelector('#lift-speed-reach'))"
-                            + " done(performance.timeOrigin + p.startTime); else setTimeout(look, 5); }; look();");
+                    findings[i] =
+                            browser.number(PAINTED + "const look = () => document.querySelector('#lift-speed-reach')"
+                                            + " ? painted().then(() => done(performance.timeOrigin + performance.now()))"
+                                            + " : setTimeout(look, 5); look();")
+                                    - begun;
+                    paint[i] = browser.number("const look = () => { const p = performance.getEntriesByName("
+                                    + "'first-contentful-paint')[0]; if (p) done(performance.timeOrigin + p.startTime);"
+                                    + " else setTimeout(look, 20); }; look();")
+                            - begun;
                     browser.says("#lift-speed-reach", "asks 3200 rpm");
-                    paint[i] = painted - begun;
                 }
             }
         }
         say("from the command to the address", address);
-        say("from the command to the first paint with findings", paint);
+        say("from the command to the machine as declared", paint);
+        say("from the command to the findings", findings);
     }
 
     @Test
@@ -81,7 +88,10 @@ class PageSpeed {
     @Test
     void a_recording_of_a_million_points() throws IOException {
         OpenPage.copyDemo(folder);
-        write(folder.resolve("recordings/long.csv"));
+        write(folder.resolve(name(0)));
+        for (int i = 1; i < LOOKS; i++) {
+            Files.copy(folder.resolve(name(0)), folder.resolve(name(i)));
+        }
         try (ServedByLauncher page = ServedByLauncher.of(folder);
                 Browser browser = Browser.empty(page.origin())) {
             browser.driver().get(page.address());
@@ -89,9 +99,7 @@ class PageSpeed {
             double[] shown = new double[LOOKS];
             double[] closer = new double[LOOKS];
             for (int i = 0; i < LOOKS; i++) {
-                Files.setLastModifiedTime(
-                        folder.resolve("recordings/long.csv"), java.nio.file.attribute.FileTime.fromMillis(1_000L * i));
-                browser.go("/bench/recording?file=recordings/long.csv");
+                browser.go("/bench/recording?file=" + name(i)); // another each time: the last one is held in memory
                 shown[i] = browser.number(PAINTED + "const look = () => document.querySelector('[data-took] canvas')"
                         + " ? painted().then(() => done(performance.now())) : setTimeout(look, 2); look();");
                 browser.says("main", "1000000 rows");
@@ -105,6 +113,10 @@ class PageSpeed {
             say("from asking for a recording of a million rows to its plot", shown);
             say("from asking for a closer look to its plot", closer);
         }
+    }
+
+    private static String name(int i) {
+        return "recordings/long-" + i + ".csv";
     }
 
     private static void write(Path file) throws IOException {

@@ -5,31 +5,44 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import servowright.app.OpenPage;
 
 /** Requests written byte by byte, as no well-behaved client would send them. */
-record RawRequest(OpenPage page) {
+record RawRequest(String address) {
+    RawRequest(OpenPage page) {
+        this(page.address());
+    }
+
     /** Status and headers and body, as they came. */
     record Answer(int status, String text) {}
 
+    private int port() {
+        return URI.create(address).getPort();
+    }
+
+    private String key() {
+        return address.substring(address.indexOf("key=") + 4);
+    }
+
     /** A request that the page would accept, but for what is changed in it. */
     String get(String path) {
-        return "GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + page.port() + "\r\n" + cookie()
+        return "GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port() + "\r\n" + cookie()
                 + "Connection: close\r\n\r\n";
     }
 
     String post(String path, String headers, String body) {
-        return "POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + page.port() + "\r\n" + headers
+        return "POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port() + "\r\n" + headers
                 + "Connection: close\r\n\r\n" + body;
     }
 
     String cookie() {
-        return "Cookie: servowright-" + page.port() + "=" + page.key() + "\r\n";
+        return "Cookie: servowright-" + port() + "=" + key() + "\r\n";
     }
 
     String origin() {
-        return "Origin: " + page.origin() + "\r\n";
+        return "Origin: " + address.substring(0, address.indexOf("/?")) + "\r\n";
     }
 
     static String form(String body) {
@@ -41,7 +54,7 @@ record RawRequest(OpenPage page) {
     }
 
     Answer send(byte[] request) throws IOException {
-        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), page.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port())) {
             socket.setSoTimeout(30_000);
             OutputStream out = socket.getOutputStream();
             try {
