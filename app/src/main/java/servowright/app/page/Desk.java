@@ -77,21 +77,28 @@ public final class Desk {
 
     /** A view of the assessment; what stands in its way is shown in its place. */
     public void show(Context ctx, Subject subject, Function<Asked, Content> content) {
-        Optional<Sight> sight = watch.now(watch.seen() ? Limits.PATIENCE : Limits.FIRST_PATIENCE);
+        Watch.Glimpse glimpse = watch.glimpse(watch.seen() ? Limits.PATIENCE : Limits.FIRST_PATIENCE);
+        Optional<Sight> sight = glimpse.sight();
+        long state = glimpse.state();
         if (sight.isEmpty()) {
             Optional<DeclaredView> declared =
                     MachineFolder.declared(watch.folder()).map(DeclaredView::of);
-            put(ctx, subject, out -> JtewaitingGenerated.render((OwaspHtmlTemplateOutput) out, null, declared));
+            put(ctx, subject, out -> JtewaitingGenerated.render((OwaspHtmlTemplateOutput) out, null, declared), state);
         } else if (sight.get() instanceof Sight.Stopped stopped) {
-            put(ctx, subject, out -> JtestoppedGenerated.render((OwaspHtmlTemplateOutput) out, null, stopped.why()));
+            put(
+                    ctx,
+                    subject,
+                    out -> JtestoppedGenerated.render((OwaspHtmlTemplateOutput) out, null, stopped.why()),
+                    state);
         } else if (sight.get() instanceof Sight.Refused refused) {
             put(
                     ctx,
                     subject,
-                    out -> JteproblemsGenerated.render((OwaspHtmlTemplateOutput) out, null, refused.problems()));
+                    out -> JteproblemsGenerated.render((OwaspHtmlTemplateOutput) out, null, refused.problems()),
+                    state);
         } else {
             View view = ((Sight.Shown) sight.get()).view();
-            put(ctx, subject, content.apply(new Asked(view, axis(ctx, view))));
+            put(ctx, subject, content.apply(new Asked(view, axis(ctx, view))), state);
         }
     }
 
@@ -115,12 +122,16 @@ public final class Desk {
 
     /** A view that needs no assessment. */
     public void put(Context ctx, Subject subject, Content content) {
+        put(ctx, subject, content, watch.state());
+    }
+
+    private void put(Context ctx, Subject subject, Content content, long state) {
         StringOutput out = new StringOutput(1 << 14);
-        JtelayoutGenerated.render(new OwaspHtmlTemplateOutput(out), null, frame(ctx, subject), content);
+        JtelayoutGenerated.render(new OwaspHtmlTemplateOutput(out), null, frame(ctx, subject, state), content);
         ctx.html(out.toString());
     }
 
-    private Frame frame(Context ctx, Subject subject) {
+    private Frame frame(Context ctx, Subject subject, long state) {
         Optional<View> view =
                 watch.now(Duration.ZERO).filter(Sight.Shown.class::isInstance).map(s -> ((Sight.Shown) s).view());
         Optional<AxisView> axis = view.flatMap(v -> axis(ctx, v));
@@ -140,7 +151,8 @@ public final class Desk {
                 view.map(v -> marks(v, whole ? subject.path() : "/", axis)).orElse(List.of()),
                 changes.next().orElse(""),
                 seen(ctx) ? Optional.ofNullable(said.getAndSet("")).orElse("") : "",
-                view.map(View::cautions).orElse(List.of()));
+                view.map(View::cautions).orElse(List.of()),
+                state);
     }
 
     /** Whether somebody will see it: a script that looks for news is not told what was said. */

@@ -13,6 +13,7 @@ import java.util.List;
  * @param undo     what can be taken back; empty for nothing
  * @param notice   what has just happened; empty for nothing
  * @param cautions hazards that go with this work
+ * @param state    number of the last change that is shown
  */
 public record Frame(
         String title,
@@ -22,7 +23,8 @@ public record Frame(
         List<Mark> axes,
         String undo,
         String notice,
-        List<String> cautions) {
+        List<String> cautions,
+        long state) {
     /** A place to go to. */
     public record Link(String title, String address, boolean here) {}
 

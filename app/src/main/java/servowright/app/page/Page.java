@@ -143,7 +143,7 @@ public final class Page implements AutoCloseable {
         }
         client.onClose(() -> watch.forget(tell));
         client.keepAlive();
-        client.sendComment("open");
+        client.sendEvent("state", String.valueOf(watch.state()));
     }
 
     @Override

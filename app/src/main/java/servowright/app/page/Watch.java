@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
@@ -32,6 +33,7 @@ public final class Watch implements AutoCloseable {
     private Future<?> work = CompletableFuture.completedFuture(null);
     private final ScheduledFuture<?> looking;
     private volatile boolean once;
+    private long beginnings;
     private String seen;
 
     Watch(Path folder, Function<Path, Sight> read) {
@@ -52,22 +54,42 @@ public final class Watch implements AutoCloseable {
         return folder;
     }
 
+    /**
+     * What was seen at one moment.
+     *
+     * @param sight empty while it is being computed
+     * @param state tells it from what was seen before and after
+     */
+    record Glimpse(Optional<Sight> sight, long state) {}
+
     /** The sight, after waiting for it as long as allowed. */
-    public java.util.Optional<Sight> now(Duration patience) {
+    public Optional<Sight> now(Duration patience) {
+        return glimpse(patience).sight();
+    }
+
+    /** The same with its state. */
+    Glimpse glimpse(Duration patience) {
         CompletableFuture<Sight> wanted;
+        long begun;
         synchronized (this) {
             wanted = sight;
+            begun = beginnings;
         }
         try {
-            return java.util.Optional.of(wanted.get(patience.toMillis(), TimeUnit.MILLISECONDS));
+            return new Glimpse(Optional.of(wanted.get(patience.toMillis(), TimeUnit.MILLISECONDS)), 2 * begun + 1);
         } catch (TimeoutException e) {
-            return java.util.Optional.empty();
+            return new Glimpse(Optional.empty(), 2 * begun);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return java.util.Optional.empty();
+            return new Glimpse(Optional.empty(), 2 * begun);
         } catch (ExecutionException e) {
             throw new IllegalStateException("the machine could not be assessed", e.getCause());
         }
+    }
+
+    /** The state at this moment. */
+    synchronized long state() {
+        return 2 * beginnings + (sight.isDone() ? 1 : 0);
     }
 
     /** Whether there was a sight before. */
@@ -94,13 +116,18 @@ public final class Watch implements AutoCloseable {
         CompletableFuture<Sight> running;
         synchronized (this) {
             running = sight;
-            work.cancel(true);
         }
         running.complete(new Sight.Stopped("It was stopped. A change of the files starts it again."));
+        synchronized (this) {
+            if (running == sight) {
+                work.cancel(true);
+            }
+        }
         tell();
     }
 
     private CompletableFuture<Sight> begin() {
+        beginnings++;
         CompletableFuture<Sight> future = new CompletableFuture<>();
         work = reader.submit(() -> {
             try {

@@ -116,6 +116,14 @@ public record CaptureView(
         return summary.form() + ", " + summary.frames() + " records" + lost;
     }
 
+    /** Every plot, in the order in which they are shown. */
+    public List<Plot> plots() {
+        List<Plot> all = new ArrayList<>();
+        bounds.ifPresent(all::add);
+        buses.forEach(b -> all.addAll(b.plots()));
+        return all;
+    }
+
     /** What was noticed while reading. */
     public List<String> notes() {
         return summary.notes();

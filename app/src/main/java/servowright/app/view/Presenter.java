@@ -27,15 +27,8 @@ final class Presenter {
                 LateList.of(() -> axes(machine)),
                 LateList.of(() -> MachineParts.of(machine)),
                 LateList.of(() -> mounts(machine)),
-                LateList.of(() -> machine.axes().values().stream()
-                        .map(DrillView::of)
-                        .flatMap(Optional::stream)
-                        .toList()),
-                LateList.of(() -> assessment.identified().axes().values().stream()
-                        .map(AngleCorrection::of)
-                        .flatMap(Optional::stream)
-                        .map(CorrectionView::new)
-                        .toList()),
+                LateList.of(() -> drills(machine)),
+                LateList.of(() -> corrections(assessment)),
                 LateList.of(() -> assessment.identified().motors().values().parallelStream()
                         .map(MotorView::of)
                         .toList()),
@@ -43,6 +36,7 @@ final class Presenter {
                         .map(TestView::of)
                         .toList()),
                 LateList.of(() -> narrowing(assessment)),
+                LateList.of(() -> busPlans(assessment)),
                 LateList.of(() -> captures(assessment)),
                 assumed(assessment.findings()),
                 notes,
@@ -53,6 +47,26 @@ final class Presenter {
                         .map(e -> new View.FileView(e.getKey(), e.getValue()))
                         .toList(),
                 assessment.version());
+    }
+
+    private static List<DrillView> drills(Machine machine) {
+        return machine.axes().values().stream()
+                .map(DrillView::of)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static List<CorrectionView> corrections(Assessment assessment) {
+        return assessment.identified().axes().values().stream()
+                .map(AngleCorrection::of)
+                .flatMap(Optional::stream)
+                .map(CorrectionView::new)
+                .toList();
+    }
+
+    private static List<BusPlanView> busPlans(Assessment assessment) {
+        return assessment.busPlan().map(p -> BusPlanView.of(assessment.machine(), p)).stream()
+                .toList();
     }
 
     private static List<CaptureView> captures(Assessment assessment) {

@@ -20,6 +20,7 @@ import servowright.engine.assessment.Assessment;
  * @param motors   what is known of each motor
  * @param tests    what each bench test gave
  * @param narrowing parameters that, measured better, would narrow a prediction; the heaviest first
+ * @param busPlans the traffic that the bus is to carry; one, or none where something is missing for it
  * @param captures of the bus, held against its plan
  * @param assumed  what was taken without being known
  * @param notes    what should be known about the reading of the files
@@ -41,6 +42,7 @@ public record View(
         List<MotorView> motors,
         List<TestView> tests,
         List<NarrowView> narrowing,
+        List<BusPlanView> busPlans,
         List<CaptureView> captures,
         List<String> assumed,
         List<String> notes,
@@ -82,6 +84,7 @@ public record View(
         motors = LateList.copyOf(motors);
         tests = LateList.copyOf(tests);
         narrowing = LateList.copyOf(narrowing);
+        busPlans = LateList.copyOf(busPlans);
         captures = LateList.copyOf(captures);
         assumed = List.copyOf(assumed);
         notes = List.copyOf(notes);
@@ -115,6 +118,7 @@ public record View(
                 motors,
                 tests,
                 narrowing,
+                busPlans,
                 captures,
                 assumed,
                 notes,

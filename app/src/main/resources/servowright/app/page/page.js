@@ -76,7 +76,7 @@ async function live(form) {
       if (now && now.hasAttribute('aria-invalid')) field.setAttribute('aria-invalid', 'true');
       else field.removeAttribute('aria-invalid');
     });
-    history.replaceState(null, '', address);
+    if (location.pathname === form.getAttribute('action')) history.replaceState(null, '', address);
     here.dataset.took = String(performance.now() - begun);
   } catch (gone) { if (gone.name !== 'AbortError') throw gone; }
 }
@@ -136,6 +136,8 @@ function again() {
 }
 const changes = new EventSource('/changes');
 changes.addEventListener('change', () => follow().catch(() => {}));
+// What changed between the making of this view and now, or while the connection was gone.
+changes.addEventListener('state', event => { if (event.data !== main().dataset.state) follow().catch(() => {}); });
 addEventListener('pagehide', () => changes.close());
 
 async function plots() {

@@ -253,6 +253,34 @@ class PageBrowserTest {
     }
 
     @Test
+    void shows_the_plan_of_the_bus_and_searches_a_bit_timing() {
+        browser.go("/bus");
+        browser.says(".plan", "lift feedback");
+        assertThat(browser.all(".plan tbody tr").get(0).getText()).startsWith("sync host 0x080");
+        assertThat(browser.text(".plan")).contains("0x183").contains("in time");
+        assertThat(browser.text("#timing-search-result")).contains("prescaler");
+        String first = browser.text("#timing-search-result");
+        browser.type("#timing-search-rate", "500 kbit/s");
+        browser.until(() -> !browser.text("#timing-search-result").equals(first), "another timing");
+        assertThat(browser.driver().getCurrentUrl()).endsWith("/bus");
+        assertThat(browser.text("#bus-terminators-result")).contains("59.2885 ohm");
+    }
+
+    @Test
+    void expects_what_the_label_says_beside_what_was_read() {
+        browser.go("/bench");
+        browser.says("#spin-hub-1 .gave", "13.1 ± 1.5 mWb label");
+    }
+
+    @Test
+    void draws_the_harmonics_of_a_moved_sensor() {
+        browser.go("/mount/pan?sensor_offset=0.3");
+        assertThat(browser.one("svg.harmonics").getText())
+                .contains("twice per turn")
+                .contains("mount 0.1");
+    }
+
+    @Test
     void exports_a_plot_as_picture_and_as_rows() {
         browser.go("/bench/recording?file=recordings/hub-spin-3.csv");
         browser.one("canvas");

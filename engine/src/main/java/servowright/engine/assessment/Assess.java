@@ -59,6 +59,7 @@ public final class Assess {
         return new Assessment(
                 identified.machine(),
                 identified,
+                predictions.bus().found(),
                 seen,
                 findings,
                 Cautions.of(identified.machine()),

@@ -1,5 +1,6 @@
 package servowright.app.page.mount;
 
+import generated.servowright.mount.JtedrillGenerated;
 import generated.servowright.mount.JtepageGenerated;
 import generated.servowright.mount.JtestackGenerated;
 import gg.jte.html.HtmlTemplateOutput;
@@ -9,7 +10,10 @@ import io.javalin.http.NotFoundResponse;
 import io.javalin.http.ServiceUnavailableResponse;
 import servowright.app.page.Asked;
 import servowright.app.page.Desk;
+import servowright.app.page.Sight;
 import servowright.app.page.Subject;
+import servowright.app.view.DrillSvg;
+import servowright.app.view.DrillView;
 import servowright.app.view.MountView;
 
 /** How each magnet sits before its sensor: drawn to scale, judged, and moved by hand to see what follows. */
@@ -33,6 +37,27 @@ public final class MountSubject implements Subject {
                     Stack stack = stack(ctx, desk, asked);
                     return out -> JtestackGenerated.render((HtmlTemplateOutput) out, null, stack, asked);
                 }));
+        routes.get("/mount/{axis}/drill", ctx -> {
+            DrillView drill = drill(ctx, desk);
+            desk.put(ctx, this, out -> JtedrillGenerated.render((HtmlTemplateOutput) out, null, drill));
+        });
+        routes.get("/mount/{axis}/drill.svg", ctx -> {
+            DrillView drill = drill(ctx, desk);
+            if (ctx.queryParam("save") != null) {
+                ctx.header("Content-Disposition", "attachment; filename=\"drill.svg\"");
+            }
+            ctx.contentType("image/svg+xml").result(DrillSvg.of(drill).end());
+        });
+    }
+
+    private static DrillView drill(Context ctx, Desk desk) {
+        return desk.sight()
+                .filter(Sight.Shown.class::isInstance)
+                .flatMap(s -> ((Sight.Shown) s)
+                        .view().drills().stream()
+                                .filter(d -> d.axis().equals(ctx.pathParam("axis")))
+                                .findFirst())
+                .orElseThrow(() -> new NotFoundResponse("That axis states no holes to drill."));
     }
 
     private static Stack stack(Context ctx, Desk desk, Asked asked) {

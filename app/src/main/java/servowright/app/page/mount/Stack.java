@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import servowright.app.page.sheets.Form;
+import servowright.app.view.CorrectionView;
+import servowright.app.view.HarmonicsView;
 import servowright.app.view.MountView;
 import servowright.app.view.PartView;
 import servowright.app.view.View;
@@ -19,8 +21,10 @@ import servowright.engine.worksheet.Worksheets;
  * @param moved  numbers of the sliders, by name
  * @param field  worksheet of the field
  * @param errors worksheet of the angle errors
+ * @param found  harmonics that a bench test found on this axis
  */
-public record Stack(MountView mount, Map<String, String> moved, Form field, Form errors) {
+public record Stack(
+        MountView mount, Map<String, String> moved, Form field, Form errors, Optional<CorrectionView> found) {
     /**
      * Something that can be moved.
      *
@@ -61,7 +65,21 @@ public record Stack(MountView mount, Map<String, String> moved, Form field, Form
                 .filter(t -> t.matches("[\\d.]+"))
                 .ifPresent(t -> moved.putIfAbsent("sensor_offset", t));
         MountView mount = declared.at(Double.parseDouble(moved.getOrDefault("gap", "1")));
-        return new Stack(mount, moved, field(view, mount), errors(mount, moved));
+        return new Stack(mount, moved, field(view, mount), errors(mount, moved), found(view, mount.axis()));
+    }
+
+    private static Optional<CorrectionView> found(View view, String axis) {
+        return view.corrections().stream().filter(c -> c.axis().equals(axis)).findFirst();
+    }
+
+    /** Harmonics that this mount gives beside those that were measured. */
+    public HarmonicsView harmonics() {
+        return HarmonicsView.of(errors.result(), found);
+    }
+
+    /** Whether a bench test found any. */
+    public boolean measured() {
+        return found.isPresent();
     }
 
     private static Form field(View view, MountView mount) throws Exception {

@@ -23,6 +23,9 @@ final class MountSheets {
     private static final String SIZES = "ISO 273 clearance holes (sizes seen in trade tables)";
     private static final int ANGLES = 72;
 
+    /** What sums over a turn leave of nothing. */
+    private static final double ROUNDING_RAD = 1e-12;
+
     private static final String[] MISPLACEMENT_INPUTS = {
         "D=diameter",
         "L=length",
@@ -66,9 +69,9 @@ final class MountSheets {
                             "peak",
                             "{peak}" + MISPLACEMENT_FORMULA,
                             FULL,
-                            x -> turn(x).turn(new Sensing.Point(), ANGLES)
+                            x -> rounded(turn(x).turn(new Sensing.Point(), ANGLES)
                                     .error()
-                                    .peakRad(),
+                                    .peakRad()),
                             MISPLACEMENT_INPUTS)));
 
     private static final String[] WINDOW_INPUTS = {
@@ -157,8 +160,12 @@ final class MountSheets {
     }
 
     private static ToDoubleFunction<double[]> harmonic(int order) {
-        return x ->
-                turn(x).turn(new Sensing.Point(), ANGLES).error().ripple(order).amplitudeRad();
+        return x -> rounded(
+                turn(x).turn(new Sensing.Point(), ANGLES).error().ripple(order).amplitudeRad());
+    }
+
+    private static double rounded(double rad) {
+        return Math.abs(rad) < ROUNDING_RAD ? 0 : rad;
     }
 
     private static Assembly turn(double[] x) {
