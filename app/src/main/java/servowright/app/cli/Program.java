@@ -105,8 +105,8 @@ public final class Program {
                         "servowright assess examples/frost-cart",
                         "servowright assess --help")
                 .addOption(Spec.flag("--version", "Show the version."));
-        some.forEach((name, verb) -> top.addSubcommand(name, plain(verb.spec())));
-        CommandLine line = new CommandLine(plain(top));
+        some.forEach((name, verb) -> top.addSubcommand(name, Spec.line(plain(verb.spec()))));
+        CommandLine line = Spec.line(plain(top));
         line.setExpandAtFiles(false);
         line.setUsageHelpWidth(Math.max(55, screen.width()));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(screen.colours() ? Ansi.ON : Ansi.OFF));

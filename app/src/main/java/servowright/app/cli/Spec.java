@@ -1,5 +1,7 @@
 package servowright.app.cli;
 
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -7,7 +9,20 @@ import picocli.CommandLine.ParseResult;
 
 /** Declares verbs without reflection: a start of the program costs less so. */
 final class Spec {
+    /** Makes nothing; the maker that picocli brings looks through every jar for the classes of another language. */
+    private static final IFactory WITHOUT_REFLECTION = new IFactory() {
+        @Override
+        public <K> K create(Class<K> wanted) {
+            throw new IllegalStateException("verbs are declared in code, not found as " + wanted.getName());
+        }
+    };
+
     private Spec() {}
+
+    /** A command line for what was declared here. */
+    static CommandLine line(CommandSpec spec) {
+        return new CommandLine(spec, WITHOUT_REFLECTION);
+    }
 
     /** A verb with its help; examples are shown under it. */
     static CommandSpec verb(String name, String about, String... examples) {
@@ -20,7 +35,7 @@ final class Spec {
 
     /** A verb that sees to its help itself. */
     static CommandSpec withoutHelp(String name, String about, String... examples) {
-        CommandSpec spec = CommandSpec.create().name(name);
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(null, WITHOUT_REFLECTION).name(name);
         spec.usageMessage()
                 .description(about)
                 .synopsisHeading("")

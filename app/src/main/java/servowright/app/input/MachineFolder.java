@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ForkJoinTask;
 import servowright.app.input.form.Check;
 import servowright.app.input.form.Forms;
 import servowright.app.input.form.Shape;
@@ -107,11 +108,14 @@ public sealed interface MachineFolder {
             Map<String, Set<String>> names = new LinkedHashMap<>();
             Shape.Group form = Forms.machine();
             machineTree.ifPresent(t -> names.putAll(names(t, form)));
-            Optional<Part> machinePart = machineTree.map(t -> new Check(names, problems).part(t, form));
-            machinePart.ifPresent(new Contradictions(problems)::machine);
+            Problems ofMachine = new Problems();
+            ForkJoinTask<Optional<Part>> checking =
+                    ForkJoinTask.adapt(() -> machine(machineTree, form, names, ofMachine)).fork();
+            Optional<Part> bench = bench(names);
+            Optional<Part> machinePart = checking.join();
+            problems.addAll(ofMachine.sorted());
             FolderFiles files = new FolderFiles(dir, problems);
             Recordings recordings = new Recordings(files, problems);
-            Optional<Part> bench = bench(names);
             Map<String, Part> axes =
                     machinePart.map(m -> m.part("axes").parts()).orElse(Map.of());
             List<BenchTest> tests =
@@ -133,9 +137,16 @@ public sealed interface MachineFolder {
 
         private Optional<Machine> declared() {
             Shape.Group form = Forms.machine();
-            Optional<Part> part = tree(MACHINE).map(t -> new Check(names(t, form), problems).part(t, form));
-            part.ifPresent(new Contradictions(problems)::machine);
+            Optional<Group> tree = tree(MACHINE);
+            Optional<Part> part = machine(tree, form, tree.map(t -> names(t, form)).orElse(Map.of()), problems);
             return problems.isEmpty() ? part.map(p -> MachineBinder.machine(p, folderName())) : Optional.empty();
+        }
+
+        private static Optional<Part> machine(
+                Optional<Group> tree, Shape.Group form, Map<String, Set<String>> names, Problems problems) {
+            Optional<Part> part = tree.map(t -> new Check(names, problems).part(t, form));
+            part.ifPresent(new Contradictions(problems)::machine);
+            return part;
         }
 
         private List<Problem> check(SourceText source) {

@@ -59,9 +59,11 @@ final class AxisIdentification {
 
     /** Reduces the other tests. */
     IdentifiedAxis identified(Optional<Known> polePairs) {
-        for (BenchTest test : tests) {
-            sensed.computeIfAbsent(test.id(), id -> reduced(test, polePairs));
-        }
+        List<Sensed> others = tests.parallelStream()
+                .filter(t -> t.kind() != TestKind.ALIGNMENT)
+                .map(t -> reduced(t, polePairs))
+                .toList();
+        others.forEach(s -> sensed.put(s.result().test().id(), s));
         List<AngleEvidence> evidence = tests.stream()
                 .map(t -> sensed.get(t.id()))
                 .flatMap(s -> s.evidence().stream())

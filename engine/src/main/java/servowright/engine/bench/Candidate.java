@@ -1,6 +1,7 @@
 package servowright.engine.bench;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import servowright.engine.known.Known;
 import servowright.engine.known.Phrase;
 import servowright.engine.known.Working;
@@ -20,5 +21,21 @@ public record Candidate(Known value, String from, Working working, List<Phrase> 
     /** A value that rests on nothing assumed. */
     public Candidate(Known value, String from, Working working) {
         this(value, from, working, List.of());
+    }
+
+    @Override
+    public int hashCode() {
+        return from.hashCode();
+    }
+
+    /** Written out, from the cheapest part on: what a record brings costs the first caller more than all the rest of its work. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Candidate candidate
+                        && from.equals(candidate.from)
+                        && value.equals(candidate.value)
+                        && assumptions.equals(candidate.assumptions)
+                        && working.equals(candidate.working));
     }
 }

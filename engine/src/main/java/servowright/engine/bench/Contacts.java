@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import servowright.engine.quantity.HookUp;
 
 /**
@@ -15,6 +16,20 @@ import servowright.engine.quantity.HookUp;
 public record Contacts(int first, int second, HookUp hookUp) {
     private static final Pattern TEXT = Pattern.compile(
             "(?<![a-z0-9])([abcuvw123])\\s*(?:to|against|-|\u2013|\u2192)\\s*(star|[abcuvw123]{1,2})(?![a-z0-9])");
+
+    @Override
+    public int hashCode() {
+        return 3 * first + second;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Contacts contacts
+                        && first == contacts.first
+                        && second == contacts.second
+                        && hookUp == contacts.hookUp);
+    }
 
     /** Finds contacts in words like {@code A to B}, {@code A to BC}, {@code current A to star}. */
     public static Optional<Contacts> parse(String text) {

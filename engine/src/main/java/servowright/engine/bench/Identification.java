@@ -1,10 +1,12 @@
 package servowright.engine.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
 import servowright.engine.known.Known;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Machine;
@@ -28,10 +30,7 @@ public final class Identification {
                 .toList();
         Map<String, IdentifiedMotor> motors = new LinkedHashMap<>();
         Map<String, TestResult> results = new LinkedHashMap<>();
-        List<Done> done = machine.motors().values().parallelStream()
-                .map(motor -> Done.of(motor, tests, recordings, aligned(motor, axes)))
-                .toList();
-        for (Done one : done) {
+        for (Done one : motors(machine, tests, recordings, axes)) {
             motors.put(one.motor().name(), one.motor());
             one.results().forEach(r -> results.put(r.test().id(), r));
         }
@@ -53,6 +52,25 @@ public final class Identification {
             }
         }
         return new IdentifiedMachine(machine, motors, sensed, inOrder);
+    }
+
+    /** Side by side; those with most tests are begun first, for they take longest. In the order of the machine. */
+    private static List<Done> motors(
+            Machine machine,
+            List<BenchTest> tests,
+            Map<String, Recording> recordings,
+            List<AxisIdentification> axes) {
+        Map<String, ForkJoinTask<Done>> each = new LinkedHashMap<>();
+        for (Motor motor : machine.motors().values()) {
+            each.put(
+                    motor.name(),
+                    ForkJoinTask.adapt(() -> Done.of(motor, tests, recordings, aligned(motor, axes))));
+        }
+        Comparator<String> most = Comparator.comparingLong(
+                motor -> -tests.stream().filter(t -> t.motor().equals(motor)).count());
+        ForkJoinTask.invokeAll(
+                each.keySet().stream().sorted(most).map(each::get).toList());
+        return each.values().stream().map(ForkJoinTask::join).toList();
     }
 
     /** Alignments of the axes of a motor: they count its pole pairs. */

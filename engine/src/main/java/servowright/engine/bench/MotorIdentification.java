@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Outcome.Missing;
@@ -102,7 +103,7 @@ final class MotorIdentification {
     }
 
     private Spun spin(BenchTest test, Optional<Known> polePairs) {
-        Optional<Recording> recording = test.recording().map(recordings::get);
+        Optional<Recording> recording = recording(test);
         if (test.recording().isPresent() && recording.isEmpty()) {
             return new Spun(absent(test, MotorParameter.FLUX_LINKAGE), List.of());
         }
@@ -150,7 +151,7 @@ final class MotorIdentification {
     private void inductances() {
         Optional<Known> ohm = best(MotorParameter.PHASE_RESISTANCE);
         for (BenchTest test : of(TestKind.INDUCTANCE_STEP)) {
-            Optional<Recording> recording = test.recording().map(recordings::get);
+            Optional<Recording> recording = recording(test);
             if (test.recording().isPresent() && recording.isEmpty()) {
                 results.put(test.id(), absent(test, MotorParameter.PHASE_INDUCTANCE));
             } else {
@@ -171,13 +172,12 @@ final class MotorIdentification {
     }
 
     private void coastDowns() {
-        List<CoastDownTest> readable = new ArrayList<>();
-        for (BenchTest test : of(TestKind.COAST_DOWN)) {
-            Optional<Recording> recording = test.recording().map(recordings::get);
-            recording.ifPresentOrElse(
-                    r -> readable.add(CoastDownTest.of(test, r)),
-                    () -> results.put(test.id(), absent(test, MotorParameter.DRY_DRAG)));
-        }
+        Map<Boolean, List<BenchTest>> tests = of(TestKind.COAST_DOWN).stream()
+                .collect(Collectors.partitioningBy(t -> recording(t).isPresent()));
+        tests.get(false).forEach(t -> results.put(t.id(), absent(t, MotorParameter.DRY_DRAG)));
+        List<CoastDownTest> readable = tests.get(true).parallelStream()
+                .map(t -> CoastDownTest.of(t, recording(t).orElseThrow()))
+                .toList();
         Optional<Known> declared =
                 LabelFigure.plain(motor, MotorFigure.ROTOR_INERTIA, MotorParameter.ROTOR_INERTIA.unit()).stream()
                         .findFirst()
@@ -227,7 +227,7 @@ final class MotorIdentification {
     }
 
     private void reduce(BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
-        Optional<Recording> recording = one.recording().map(recordings::get);
+        Optional<Recording> recording = recording(one);
         boolean lacking = one.recording().isPresent() && recording.isEmpty();
         results.put(one.id(), lacking ? absent(one, what) : test.apply(one, recording));
     }
@@ -293,6 +293,10 @@ final class MotorIdentification {
         }
         needs.add(new Need(what.words() + " of " + motor.name(), what.settle()));
         return needs;
+    }
+
+    private Optional<Recording> recording(BenchTest test) {
+        return test.recording().map(recordings::get);
     }
 
     private List<BenchTest> of(TestKind kind) {

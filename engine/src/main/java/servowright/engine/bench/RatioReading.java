@@ -27,7 +27,7 @@ record RatioReading(double ratio, String words) {
     static Optional<RatioReading> ofConstant(double ratio, LabelFlux label, int polePairs) {
         List<ConstantBasis> all = label.constant().withBasisOpen().candidates();
         Optional<RatioReading> basis = all.stream()
-                .filter(b -> !b.equals(label.basis()))
+                .filter(b -> !b.words().equals(label.basis().words()))
                 .map(b -> swapped(b, label.basis(), label.constant()))
                 .filter(r -> Math.abs(ratio / r.ratio() - 1) < NEAR_FOR_CONSTANTS)
                 .min(Comparator.comparingDouble(r -> Math.abs(Math.log(ratio / r.ratio()))));

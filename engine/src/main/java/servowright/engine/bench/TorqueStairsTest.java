@@ -16,6 +16,7 @@ import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Declared;
 import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
+import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.quantity.CurrentBasis;
 import servowright.engine.quantity.Dimension;
@@ -80,7 +81,7 @@ final class TorqueStairsTest {
         if (basis instanceof Missing<AmpBasis> why) {
             return refused(why);
         }
-        if (followed.equals(Wanted.FORCE) && test.figures().get(TestFigure.ARM).isEmpty()) {
+        if (followed.figure() == ReadingFigure.FORCE && test.figures().get(TestFigure.ARM).isEmpty()) {
             return sheet.refused(
                     MotorParameter.FLUX_LINKAGE, "length of the lever in " + test.id(), "state arm with the test");
         }
@@ -120,7 +121,7 @@ final class TorqueStairsTest {
         if (reversed) {
             sheet.remark("torque falls where current rises: they are counted in opposite senses; the size was used");
         }
-        String[] units = followed.equals(Wanted.FORCE) ? new String[] {"N", "N/A"} : new String[] {"N m", "N m/A"};
+        String[] units = followed.figure() == ReadingFigure.FORCE ? new String[] {"N", "N/A"} : new String[] {"N m", "N m/A"};
         Known slope = line.known(test.id(), units).get(1).times(reversed ? -1 : 1);
         Known offset = line.known(test.id(), units).get(0);
         Known bent = bent(points, line, slope);
@@ -166,10 +167,10 @@ final class TorqueStairsTest {
 
     private Known perQAxisAmp(Known slope, AmpBasis basis) {
         Reads current = test.recording().isPresent() ? Reads.DRIVE_CURRENT : Reads.METER_CURRENT;
-        Reads read = followed.equals(Wanted.FORCE) ? Reads.FORCE : Reads.TORQUE;
+        Reads read = followed.figure() == ReadingFigure.FORCE ? Reads.FORCE : Reads.TORQUE;
         instruments.assumption(current).ifPresent(flux::assume);
         instruments.assumption(read).ifPresent(flux::assume);
-        boolean lever = followed.equals(Wanted.FORCE);
+        boolean lever = followed.figure() == ReadingFigure.FORCE;
         String unit = lever ? "N/A" : "N m/A";
         Working.Sheet working = flux.sheet();
         working.note("slope of " + followed.words() + " against current", "{s}", unit, "least squares, line", slope);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import servowright.engine.numeric.Quantile;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
@@ -55,6 +56,22 @@ public record Known(Quantity value, SortedMap<Source, Double> parts, Origin orig
             parts.put(source, standardUncertainty);
         }
         return new Known(value, parts, origin, Set.of(origin), from);
+    }
+
+    @Override
+    public int hashCode() {
+        return value.hashCode();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Known known
+                        && value.equals(known.value)
+                        && origin == known.origin
+                        && from.equals(known.from)
+                        && restsOn.equals(known.restsOn)
+                        && parts.equals(known.parts));
     }
 
     /** Value in SI. */

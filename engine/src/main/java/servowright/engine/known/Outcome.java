@@ -3,6 +3,7 @@ package servowright.engine.known;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** The answer to a question, or what is missing for one. Missing is an ordinary result: on day one there is a label only. */
 public sealed interface Outcome<T> {
@@ -44,7 +45,18 @@ public sealed interface Outcome<T> {
      * @param what   the figure, in words: {@code rotor inertia of hub}
      * @param settle how to get it: a measurement or a line in the machine's files
      */
-    record Need(String what, String settle) {}
+    record Need(String what, String settle) {
+        @Override
+        public int hashCode() {
+            return what.hashCode();
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other
+                    || (other instanceof Need need && what.equals(need.what) && settle.equals(need.settle));
+        }
+    }
 
     static <T> Outcome<T> answer(T value, Working working) {
         return new Answer<>(value, working, List.of());

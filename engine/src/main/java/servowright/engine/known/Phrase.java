@@ -24,7 +24,18 @@ public record Phrase(String template, Map<String, Part> figures) {
      *
      * @param unit to show it in; empty for the usual one of its dimension
      */
-    public record Figure(Known value, String unit) implements Part {}
+    public record Figure(Known value, String unit) implements Part {
+        @Override
+        public int hashCode() {
+            return value.hashCode();
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other
+                    || (other instanceof Figure figure && unit.equals(figure.unit) && value.equals(figure.value));
+        }
+    }
 
     public Phrase {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));

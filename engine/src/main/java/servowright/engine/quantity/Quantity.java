@@ -1,5 +1,7 @@
 package servowright.engine.quantity;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A value with its dimension, held in SI units (temperatures in kelvin, angles in radian).
  *
@@ -9,6 +11,19 @@ package servowright.engine.quantity;
 public record Quantity(double si, Dimension dimension) {
     public Quantity {
         Require.finite("a quantity", si, dimension.symbol());
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(si);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Quantity quantity
+                        && Double.compare(si, quantity.si) == 0
+                        && dimension.equals(quantity.dimension));
     }
 
     /** {@code value} of the unit written as {@code unit}, for example {@code Quantity.of(150, "rpm/V")}. */
