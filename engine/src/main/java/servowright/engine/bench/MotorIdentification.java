@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Outcome.Missing;
@@ -55,7 +57,13 @@ final class MotorIdentification {
         Optional<Known> pairs = polePairs.map(Candidate::value);
         reduce(TestKind.TORQUE_STAIRS, MotorParameter.FLUX_LINKAGE, (t, r) -> TorqueStairsTest.of(t, motor, r, pairs));
         reduce(TestKind.AXIS_LOG, MotorParameter.PHASE_RESISTANCE, (t, r) -> AxisLogTest.of(t, motor, r, pairs));
-        accelerations(true, pairs, Optional.empty());
+        of(TestKind.ACCELERATION).stream()
+                .filter(AccelerationTest::givesTorqueConstant) // the others build on it
+                .map(t -> reduced(
+                        t,
+                        MotorParameter.FLUX_LINKAGE,
+                        (test, r) -> AccelerationTest.of(test, motor, r, pairs, Optional.empty())))
+                .forEach(this::keep);
         flux(polePairs);
         resistance();
         ShortCircuitTest.Given given = new ShortCircuitTest.Given(
@@ -63,17 +71,8 @@ final class MotorIdentification {
         reduce(TestKind.SHORT_CIRCUIT, MotorParameter.D_INDUCTANCE, (t, r) -> ShortCircuitTest.of(t, r, given));
         inductances();
         Optional<Known> torqueConstant = torqueConstant(pairs);
-        reduce(TestKind.NO_LOAD, MotorParameter.DRY_DRAG, (t, r) -> NoLoadTest.of(t, r, torqueConstant));
-        accelerations(false, pairs, torqueConstant);
-        coastDowns();
-        for (TestKind kind : List.of(TestKind.COGGING_RUN, TestKind.HOLD_MAP)) {
-            reduce(kind, MotorParameter.COGGING_TORQUE, (t, r) -> CoggingTest.of(t, motor, r, pairs, torqueConstant));
-        }
+        onTheConstants(pairs, torqueConstant);
         drag();
-        for (TestKind kind : List.of(TestKind.CURRENT_ZERO, TestKind.CURRENT_SENSING)) {
-            reduce(kind, SensingParameter.OFFSET_A, (t, r) -> CurrentSensingTest.of(t, r, pairs));
-        }
-        reduce(TestKind.HEATING, MotorParameter.THERMAL_RESISTANCE, HeatingTest::of);
         if (!of(TestKind.HEATING).isEmpty()) {
             plain(MotorParameter.THERMAL_RESISTANCE, MotorFigure.THERMAL_RESISTANCE);
         }
@@ -97,7 +96,7 @@ final class MotorIdentification {
         List<Spun> spins = of(TestKind.SPIN).parallelStream()
                 .map(test -> spin(test, polePairs))
                 .toList();
-        spins.forEach(spun -> results.put(spun.result().test().id(), spun.result()));
+        spins.forEach(spun -> keep(spun.result()));
         remarks.addAll(
                 SpinLine.check(spins.stream().flatMap(s -> s.points().stream()).toList()));
     }
@@ -171,10 +170,47 @@ final class MotorIdentification {
         axis(MotorParameter.Q_INDUCTANCE, MotorFigure.Q_INDUCTANCE, axes.map(PhaseInductance.Pair::q), phase);
     }
 
-    private void coastDowns() {
+    /** Tests that build on the constants and not on each other, side by side. */
+    private void onTheConstants(Optional<Known> pairs, Optional<Known> torqueConstant) {
+        ForkJoinTask<List<TestResult>> coasting =
+                ForkJoinTask.adapt(this::coastDowns).fork();
+        List<TestResult> others = tests.parallelStream()
+                .flatMap(t -> onTheConstants(t, pairs, torqueConstant).stream())
+                .toList();
+        others.forEach(this::keep);
+        coasting.join().forEach(this::keep);
+    }
+
+    private Optional<TestResult> onTheConstants(
+            BenchTest test, Optional<Known> pairs, Optional<Known> torqueConstant) {
+        return switch (test.kind()) {
+            case NO_LOAD ->
+                Optional.of(
+                        reduced(test, MotorParameter.DRY_DRAG, (t, r) -> NoLoadTest.of(t, r, torqueConstant)));
+            case ACCELERATION ->
+                AccelerationTest.givesTorqueConstant(test)
+                        ? Optional.empty()
+                        : Optional.of(reduced(
+                                test,
+                                MotorParameter.ROTOR_INERTIA,
+                                (t, r) -> AccelerationTest.of(t, motor, r, pairs, torqueConstant)));
+            case COGGING_RUN, HOLD_MAP ->
+                Optional.of(reduced(
+                        test,
+                        MotorParameter.COGGING_TORQUE,
+                        (t, r) -> CoggingTest.of(t, motor, r, pairs, torqueConstant)));
+            case CURRENT_ZERO, CURRENT_SENSING ->
+                Optional.of(
+                        reduced(test, SensingParameter.OFFSET_A, (t, r) -> CurrentSensingTest.of(t, r, pairs)));
+            case HEATING -> Optional.of(reduced(test, MotorParameter.THERMAL_RESISTANCE, HeatingTest::of));
+            default -> Optional.empty();
+        };
+    }
+
+    private List<TestResult> coastDowns() {
         Map<Boolean, List<BenchTest>> tests = of(TestKind.COAST_DOWN).stream()
                 .collect(Collectors.partitioningBy(t -> recording(t).isPresent()));
-        tests.get(false).forEach(t -> results.put(t.id(), absent(t, MotorParameter.DRY_DRAG)));
+        Stream<TestResult> lacking = tests.get(false).stream().map(t -> absent(t, MotorParameter.DRY_DRAG));
         List<CoastDownTest> readable = tests.get(true).parallelStream()
                 .map(t -> CoastDownTest.of(t, recording(t).orElseThrow()))
                 .toList();
@@ -182,18 +218,7 @@ final class MotorIdentification {
                 LabelFigure.plain(motor, MotorFigure.ROTOR_INERTIA, MotorParameter.ROTOR_INERTIA.unit()).stream()
                         .findFirst()
                         .map(l -> l.candidate().value());
-        CoastDowns.of(readable, declared).forEach(r -> results.put(r.test().id(), r));
-    }
-
-    /** Those that give the torque constant come before the flux linkage is chosen, the others build on it. */
-    private void accelerations(boolean constant, Optional<Known> pairs, Optional<Known> torqueConstant) {
-        tests.stream()
-                .filter(t -> t.kind() == TestKind.ACCELERATION)
-                .filter(t -> AccelerationTest.givesTorqueConstant(t) == constant)
-                .forEach(t -> reduce(
-                        t,
-                        constant ? MotorParameter.FLUX_LINKAGE : MotorParameter.ROTOR_INERTIA,
-                        (test, r) -> AccelerationTest.of(test, motor, r, pairs, torqueConstant)));
+        return Stream.concat(lacking, CoastDowns.of(readable, declared).stream()).toList();
     }
 
     /** Asked for only when a test was made that could tell: no prediction needs it otherwise. */
@@ -223,13 +248,17 @@ final class MotorIdentification {
 
     /** Reduces every test of a kind, from its recording or its readings. */
     private void reduce(TestKind kind, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
-        of(kind).forEach(one -> reduce(one, what, test));
+        of(kind).forEach(one -> keep(reduced(one, what, test)));
     }
 
-    private void reduce(BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+    private TestResult reduced(BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
         Optional<Recording> recording = recording(one);
         boolean lacking = one.recording().isPresent() && recording.isEmpty();
-        results.put(one.id(), lacking ? absent(one, what) : test.apply(one, recording));
+        return lacking ? absent(one, what) : test.apply(one, recording);
+    }
+
+    private void keep(TestResult result) {
+        results.put(result.test().id(), result);
     }
 
     private void axis(
