@@ -35,7 +35,8 @@ final class Spec {
 
     /** A verb that sees to its help itself. */
     static CommandSpec withoutHelp(String name, String about, String... examples) {
-        CommandSpec spec = CommandSpec.wrapWithoutInspection(null, WITHOUT_REFLECTION).name(name);
+        CommandSpec spec =
+                CommandSpec.wrapWithoutInspection(null, WITHOUT_REFLECTION).name(name);
         spec.usageMessage()
                 .description(about)
                 .synopsisHeading("")

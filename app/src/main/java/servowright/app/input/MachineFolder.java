@@ -109,8 +109,9 @@ public sealed interface MachineFolder {
             Shape.Group form = Forms.machine();
             machineTree.ifPresent(t -> names.putAll(names(t, form)));
             Problems ofMachine = new Problems();
-            ForkJoinTask<Optional<Part>> checking =
-                    ForkJoinTask.adapt(() -> machine(machineTree, form, names, ofMachine)).fork();
+            ForkJoinTask<Optional<Part>> checking = ForkJoinTask.adapt(
+                            () -> machine(machineTree, form, names, ofMachine))
+                    .fork();
             Optional<Part> bench = bench(names);
             Optional<Part> machinePart = checking.join();
             problems.addAll(ofMachine.sorted());

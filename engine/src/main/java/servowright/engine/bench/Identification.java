@@ -56,15 +56,10 @@ public final class Identification {
 
     /** Side by side; those with most tests are begun first, for they take longest. In the order of the machine. */
     private static List<Done> motors(
-            Machine machine,
-            List<BenchTest> tests,
-            Map<String, Recording> recordings,
-            List<AxisIdentification> axes) {
+            Machine machine, List<BenchTest> tests, Map<String, Recording> recordings, List<AxisIdentification> axes) {
         Map<String, ForkJoinTask<Done>> each = new LinkedHashMap<>();
         for (Motor motor : machine.motors().values()) {
-            each.put(
-                    motor.name(),
-                    ForkJoinTask.adapt(() -> Done.of(motor, tests, recordings, aligned(motor, axes))));
+            each.put(motor.name(), ForkJoinTask.adapt(() -> Done.of(motor, tests, recordings, aligned(motor, axes))));
         }
         Comparator<String> most = Comparator.comparingLong(
                 motor -> -tests.stream().filter(t -> t.motor().equals(motor)).count());

@@ -181,12 +181,10 @@ final class MotorIdentification {
         coasting.join().forEach(this::keep);
     }
 
-    private Optional<TestResult> onTheConstants(
-            BenchTest test, Optional<Known> pairs, Optional<Known> torqueConstant) {
+    private Optional<TestResult> onTheConstants(BenchTest test, Optional<Known> pairs, Optional<Known> torqueConstant) {
         return switch (test.kind()) {
             case NO_LOAD ->
-                Optional.of(
-                        reduced(test, MotorParameter.DRY_DRAG, (t, r) -> NoLoadTest.of(t, r, torqueConstant)));
+                Optional.of(reduced(test, MotorParameter.DRY_DRAG, (t, r) -> NoLoadTest.of(t, r, torqueConstant)));
             case ACCELERATION ->
                 AccelerationTest.givesTorqueConstant(test)
                         ? Optional.empty()
@@ -200,8 +198,7 @@ final class MotorIdentification {
                         MotorParameter.COGGING_TORQUE,
                         (t, r) -> CoggingTest.of(t, motor, r, pairs, torqueConstant)));
             case CURRENT_ZERO, CURRENT_SENSING ->
-                Optional.of(
-                        reduced(test, SensingParameter.OFFSET_A, (t, r) -> CurrentSensingTest.of(t, r, pairs)));
+                Optional.of(reduced(test, SensingParameter.OFFSET_A, (t, r) -> CurrentSensingTest.of(t, r, pairs)));
             case HEATING -> Optional.of(reduced(test, MotorParameter.THERMAL_RESISTANCE, HeatingTest::of));
             default -> Optional.empty();
         };
@@ -218,7 +215,8 @@ final class MotorIdentification {
                 LabelFigure.plain(motor, MotorFigure.ROTOR_INERTIA, MotorParameter.ROTOR_INERTIA.unit()).stream()
                         .findFirst()
                         .map(l -> l.candidate().value());
-        return Stream.concat(lacking, CoastDowns.of(readable, declared).stream()).toList();
+        return Stream.concat(lacking, CoastDowns.of(readable, declared).stream())
+                .toList();
     }
 
     /** Asked for only when a test was made that could tell: no prediction needs it otherwise. */
@@ -251,7 +249,8 @@ final class MotorIdentification {
         of(kind).forEach(one -> keep(reduced(one, what, test)));
     }
 
-    private TestResult reduced(BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
+    private TestResult reduced(
+            BenchTest one, Sought what, BiFunction<BenchTest, Optional<Recording>, TestResult> test) {
         Optional<Recording> recording = recording(one);
         boolean lacking = one.recording().isPresent() && recording.isEmpty();
         return lacking ? absent(one, what) : test.apply(one, recording);

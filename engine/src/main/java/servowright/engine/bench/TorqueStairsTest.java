@@ -81,7 +81,8 @@ final class TorqueStairsTest {
         if (basis instanceof Missing<AmpBasis> why) {
             return refused(why);
         }
-        if (followed.figure() == ReadingFigure.FORCE && test.figures().get(TestFigure.ARM).isEmpty()) {
+        if (followed.figure() == ReadingFigure.FORCE
+                && test.figures().get(TestFigure.ARM).isEmpty()) {
             return sheet.refused(
                     MotorParameter.FLUX_LINKAGE, "length of the lever in " + test.id(), "state arm with the test");
         }
@@ -121,7 +122,8 @@ final class TorqueStairsTest {
         if (reversed) {
             sheet.remark("torque falls where current rises: they are counted in opposite senses; the size was used");
         }
-        String[] units = followed.figure() == ReadingFigure.FORCE ? new String[] {"N", "N/A"} : new String[] {"N m", "N m/A"};
+        String[] units =
+                followed.figure() == ReadingFigure.FORCE ? new String[] {"N", "N/A"} : new String[] {"N m", "N m/A"};
         Known slope = line.known(test.id(), units).get(1).times(reversed ? -1 : 1);
         Known offset = line.known(test.id(), units).get(0);
         Known bent = bent(points, line, slope);
