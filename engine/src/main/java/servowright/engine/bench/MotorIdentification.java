@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
@@ -205,11 +204,11 @@ final class MotorIdentification {
     }
 
     private List<TestResult> coastDowns() {
-        Map<Boolean, List<BenchTest>> tests = of(TestKind.COAST_DOWN).stream()
-                .collect(Collectors.partitioningBy(t -> recording(t).isPresent()));
-        Stream<TestResult> lacking = tests.get(false).stream().map(t -> absent(t, MotorParameter.DRY_DRAG));
-        List<CoastDownTest> readable = tests.get(true).parallelStream()
-                .map(t -> CoastDownTest.of(t, recording(t).orElseThrow()))
+        List<BenchTest> all = of(TestKind.COAST_DOWN);
+        Stream<TestResult> lacking =
+                all.stream().filter(t -> recording(t).isEmpty()).map(t -> absent(t, MotorParameter.DRY_DRAG));
+        List<CoastDownTest> readable = all.parallelStream()
+                .flatMap(t -> recording(t).map(r -> CoastDownTest.of(t, r)).stream())
                 .toList();
         Optional<Known> declared =
                 LabelFigure.plain(motor, MotorFigure.ROTOR_INERTIA, MotorParameter.ROTOR_INERTIA.unit()).stream()

@@ -33,7 +33,11 @@ public record Known(Quantity value, SortedMap<Source, Double> parts, Origin orig
 
     public Known {
         parts = Collections.unmodifiableSortedMap(new TreeMap<>(parts));
-        parts.forEach((source, c) -> Require.finite("the part of " + source.id(), c, ""));
+        parts.forEach((source, c) -> {
+            if (!Double.isFinite(c)) {
+                throw new IllegalArgumentException("the part of " + source.id() + " must be finite, was " + c);
+            }
+        });
         restsOn = Collections.unmodifiableSet(EnumSet.copyOf(restsOn));
     }
 

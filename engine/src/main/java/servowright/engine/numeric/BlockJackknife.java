@@ -23,7 +23,7 @@ public record BlockJackknife(LinearFit fit, Covariance covariance, int blocks) {
 
     /** Fits; empty when the design does not determine the parameters, with or without one of the stretches. */
     public static Optional<BlockJackknife> of(Design design, double[] observed, int blocks) {
-        Check.that(blocks >= 2, "a jackknife needs at least 2 stretches, was " + blocks);
+        Check.that(blocks >= 2, "a jackknife needs at least 2 stretches, was ", blocks);
         int n = observed.length;
         int p = design.parameters();
         if (n < LEAST_PER_BLOCK * blocks || n <= p + blocks) {

@@ -38,7 +38,10 @@ public final class CarlsonIntegral {
 
     private static void arguments(double x, double y, double z) {
         boolean inRange = Math.min(x, Math.min(y, z)) >= 0 && Math.min(x + y, Math.min(y + z, z + x)) > 0;
-        Check.that(inRange, "arguments must not be below 0 and at most one 0, were " + x + ", " + y + ", " + z);
+        if (!inRange) {
+            throw new IllegalArgumentException(
+                    "arguments must not be below 0 and at most one 0, were " + x + ", " + y + ", " + z);
+        }
         Check.finite("the sum of the arguments", x + y + z);
     }
 }

@@ -1,6 +1,11 @@
 package servowright.engine.numeric;
 
-/** Refuses input that can only be a mistake of the calling code. */
+import java.util.List;
+
+/**
+ * Refuses input that can only be a mistake of the calling code. Sentences are put together only when they are needed: a figure
+ * takes longer to write down than to compute.
+ */
 final class Check {
     private Check() {}
 
@@ -10,8 +15,35 @@ final class Check {
         }
     }
 
+    /** With the value that is wrong at the end of the sentence. */
+    static void that(boolean good, String sentence, double was) {
+        if (!good) {
+            throw new IllegalArgumentException(sentence + was);
+        }
+    }
+
+    static void that(boolean good, String sentence, long was) {
+        if (!good) {
+            throw new IllegalArgumentException(sentence + was);
+        }
+    }
+
+    static void that(boolean good, String sentence, List<?> was) {
+        if (!good) {
+            throw new IllegalArgumentException(sentence + was);
+        }
+    }
+
+    static void that(boolean good, String sentence, double one, double other) {
+        if (!good) {
+            throw new IllegalArgumentException(sentence + one + " and " + other);
+        }
+    }
+
     static void sameLength(String what, int expected, int actual) {
-        that(expected == actual, what + " must have length " + expected + ", has " + actual);
+        if (expected != actual) {
+            throw new IllegalArgumentException(what + " must have length " + expected + ", has " + actual);
+        }
     }
 
     static void finite(String what, double[] values) {
@@ -32,17 +64,23 @@ final class Check {
     }
 
     static double positive(String what, double value) {
-        that(value > 0 && value < Double.POSITIVE_INFINITY, what + " must be finite and above 0, was " + value);
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(what + " must be finite and above 0, was " + value);
+        }
         return value;
     }
 
     static double finite(String what, double value) {
-        that(Double.isFinite(value), what + " must be finite, was " + value);
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(what + " must be finite, was " + value);
+        }
         return value;
     }
 
     static double openUnit(String what, double value) {
-        that(value > 0 && value < 1, what + " must lie between 0 and 1, was " + value);
+        if (!(value > 0 && value < 1)) {
+            throw new IllegalArgumentException(what + " must lie between 0 and 1, was " + value);
+        }
         return value;
     }
 }

@@ -36,7 +36,7 @@ public interface Distribution {
 
     static Distribution normal(double mean, double standardDeviation) {
         Check.finite("a mean", mean);
-        Check.that(standardDeviation >= 0, "a standard deviation must not be below 0, was " + standardDeviation);
+        Check.that(standardDeviation >= 0, "a standard deviation must not be below 0, was ", standardDeviation);
         return single(random -> mean + standardDeviation * random.nextGaussian());
     }
 
@@ -57,7 +57,8 @@ public interface Distribution {
         limits(low, high);
         Check.that(
                 inexactness >= 0 && 2 * inexactness < high - low,
-                "the inexactness of the limits must be 0 to half their distance, was " + inexactness);
+                "the inexactness of the limits must be 0 to half their distance, was ",
+                inexactness);
         return single(random -> {
             double left = low - inexactness + 2 * inexactness * random.nextDouble();
             double right = low + high - left;
@@ -80,7 +81,7 @@ public interface Distribution {
     static Distribution studentT(double centre, double scale, double degreesOfFreedom) {
         Check.finite("a centre", centre);
         Check.positive("degrees of freedom", degreesOfFreedom);
-        Check.that(scale >= 0, "a scale must not be below 0, was " + scale);
+        Check.that(scale >= 0, "a scale must not be below 0, was ", scale);
         return single(random -> {
             double radius = 1 - random.nextDouble();
             double spread = Math.sqrt(degreesOfFreedom * Math.expm1(-2 / degreesOfFreedom * Math.log(radius)));
@@ -98,6 +99,6 @@ public interface Distribution {
     private static void limits(double low, double high) {
         Check.finite("a lower limit", low);
         Check.finite("an upper limit", high);
-        Check.that(low <= high, "limits need low <= high, were " + low + " and " + high);
+        Check.that(low <= high, "limits need low <= high, were ", low, high);
     }
 }

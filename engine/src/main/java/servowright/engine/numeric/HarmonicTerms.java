@@ -24,9 +24,9 @@ public record HarmonicTerms(
 
     public HarmonicTerms {
         orders = List.copyOf(orders);
-        Check.that(!orders.isEmpty() && orders.get(0) >= 1, "orders must start at 1 or above, were " + orders);
+        Check.that(!orders.isEmpty() && orders.get(0) >= 1, "orders must start at 1 or above, were ", orders);
         for (int j = 1; j < orders.size(); j++) {
-            Check.that(orders.get(j) > orders.get(j - 1), "orders must rise, were " + orders);
+            Check.that(orders.get(j) > orders.get(j - 1), "orders must rise, were ", orders);
         }
         if (startFrequency.isPresent()) {
             Check.positive("a start frequency", startFrequency.getAsDouble());
@@ -34,7 +34,7 @@ public record HarmonicTerms(
         if (line.isPresent()) {
             Check.positive("the frequency of a line", line.getAsDouble());
         }
-        Check.that(step >= 0 && step < Double.POSITIVE_INFINITY, "a step must not be below 0, was " + step);
+        Check.that(step >= 0 && step < Double.POSITIVE_INFINITY, "a step must not be below 0, was ", step);
     }
 
     /** Offset and these orders of a base frequency that is to be found. */

@@ -5,7 +5,7 @@ import java.util.Arrays;
 /** A closed interval of the number line. */
 public record Interval(double low, double high) {
     public Interval {
-        Check.that(low <= high, "an interval needs low <= high, was " + low + " and " + high);
+        Check.that(low <= high, "an interval needs low <= high, was ", low, high);
     }
 
     public double width() {

@@ -29,7 +29,7 @@ public record Minimum(double at, double value) {
      * finite at the point reached.
      */
     public static Optional<Minimum> between(DoubleUnaryOperator function, double low, double high) {
-        Check.that(low < high, "a bracket needs low < high, was " + low + " and " + high);
+        Check.that(low < high, "a bracket needs low < high, was ", low, high);
         try {
             double absolute = RELATIVE_ACCURACY * 1e-3 * (high - low);
             UnivariatePointValuePair found = new BrentOptimizer(RELATIVE_ACCURACY, absolute)

@@ -54,7 +54,7 @@ public record MonteCarlo(
     /** The outputs themselves, for figures that this record does not carry. */
     public static double[] outputs(
             ToDoubleFunction<double[]> model, List<Distribution> inputs, int trials, RandomGenerator random) {
-        Check.that(trials >= 2, "a propagation needs at least 2 trials, was " + trials);
+        Check.that(trials >= 2, "a propagation needs at least 2 trials, was ", trials);
         int size = inputs.stream().mapToInt(Distribution::size).sum();
         double[] drawn = new double[size];
         double[] outputs = new double[trials];

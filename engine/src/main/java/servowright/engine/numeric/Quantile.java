@@ -32,7 +32,7 @@ public final class Quantile {
     /** Student's t below which the given probability lies; infinite degrees of freedom are the normal distribution. */
     public static double studentT(double probability, double degreesOfFreedom) {
         Check.openUnit("a probability", probability);
-        Check.that(degreesOfFreedom > 0, "degrees of freedom must be above 0, were " + degreesOfFreedom);
+        Check.that(degreesOfFreedom > 0, "degrees of freedom must be above 0, were ", degreesOfFreedom);
         if (degreesOfFreedom > AS_GOOD_AS_NORMAL) {
             return normal(probability);
         }

@@ -15,7 +15,7 @@ public final class Reversals {
      * @param threshold way back from which a turn counts, above 0
      */
     public static int[] senses(double[] signal, double threshold) {
-        Check.that(threshold > 0, "the way back needs to be above 0, was " + threshold);
+        Check.that(threshold > 0, "the way back needs to be above 0, was ", threshold);
         int[] senses = new int[signal.length];
         int sense = 0;
         int farthest = 0;

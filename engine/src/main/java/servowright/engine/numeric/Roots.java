@@ -21,7 +21,7 @@ public final class Roots {
      */
     public static OptionalDouble between(
             DoubleUnaryOperator function, double low, double high, double absoluteAccuracy) {
-        Check.that(low < high, "a bracket needs low < high, was " + low + " and " + high);
+        Check.that(low < high, "a bracket needs low < high, was ", low, high);
         Check.positive("an accuracy", absoluteAccuracy);
         double atLow = function.applyAsDouble(low);
         double atHigh = function.applyAsDouble(high);

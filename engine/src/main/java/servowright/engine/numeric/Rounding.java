@@ -27,8 +27,8 @@ public record Rounding(double step, double noise) {
     private static final int TERMS = 12;
 
     public Rounding {
-        Check.that(step >= 0 && step < Double.POSITIVE_INFINITY, "a step must not be below 0, was " + step);
-        Check.that(noise >= 0 && noise < Double.POSITIVE_INFINITY, "a noise must not be below 0, was " + noise);
+        Check.that(step >= 0 && step < Double.POSITIVE_INFINITY, "a step must not be below 0, was ", step);
+        Check.that(noise >= 0 && noise < Double.POSITIVE_INFINITY, "a noise must not be below 0, was ", noise);
     }
 
     /** From the scatter of the residuals, which holds the noise and the rounding error, step / sqrt(12), together. */

@@ -33,7 +33,7 @@ public final class SmoothWindows {
      * @param samples in a window, at least 8
      */
     public static SmoothWindows over(double[] times, int samples) {
-        Check.that(samples >= LEAST, "a window needs at least " + LEAST + " samples, was " + samples);
+        Check.that(samples >= LEAST, "a window needs at least " + LEAST + " samples, was ", samples);
         SmoothWindows windows = new SmoothWindows(times.clone(), samples);
         double usual = times.length < 2 ? 0 : (times[times.length - 1] - times[0]) / (times.length - 1);
         for (int from = 0; from + samples <= times.length; from += samples / 2) {

@@ -74,7 +74,7 @@ public final class Statistics {
     /** Correlation of a sample with itself a number of places later, about its mean; NaN when it does not vary. */
     public static double autocorrelation(double[] sample, int lag) {
         needs(2, sample);
-        Check.that(lag >= 0 && lag < sample.length, "a lag must lie in the sample, was " + lag);
+        Check.that(lag >= 0 && lag < sample.length, "a lag must lie in the sample, was ", lag);
         double mean = mean(sample);
         AccurateSum products = new AccurateSum();
         AccurateSum squares = new AccurateSum();
@@ -111,7 +111,7 @@ public final class Statistics {
      */
     public static double quantile(double[] sample, double share) {
         needs(1, sample);
-        Check.that(share >= 0 && share <= 1, "a share must lie from 0 to 1, was " + share);
+        Check.that(share >= 0 && share <= 1, "a share must lie from 0 to 1, was ", share);
         double[] sorted = sample.clone();
         Arrays.sort(sorted);
         double position = share * (sorted.length - 1);
@@ -121,7 +121,9 @@ public final class Statistics {
     }
 
     private static void needs(int least, double[] sample) {
-        Check.that(sample.length >= least, "a sample needs at least " + least + " values, has " + sample.length);
+        if (sample.length < least) {
+            throw new IllegalArgumentException("a sample needs at least " + least + " values, has " + sample.length);
+        }
         Check.finite("a sample", sample);
     }
 }

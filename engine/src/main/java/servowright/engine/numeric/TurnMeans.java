@@ -12,7 +12,7 @@ public final class TurnMeans {
      * @param rows which samples to take
      */
     public static double[] of(double[] angles, double[] samples, int[] rows, int parts) {
-        Check.that(parts >= 1, "a turn needs at least one part, was " + parts);
+        Check.that(parts >= 1, "a turn needs at least one part, was ", parts);
         double[] sums = new double[parts];
         int[] counts = new int[parts];
         for (int i : rows) {
