@@ -104,17 +104,17 @@ public sealed interface MachineFolder {
                 problems.add(missing(dir.toString(), what, "Name the folder that holds " + MACHINE + "."));
                 return new Refused(problems.sorted());
             }
-            Optional<Group> machineTree = tree(MACHINE);
+            Optional<Group> machineTree = tree(MACHINE, problems);
             Map<String, Set<String>> names = new LinkedHashMap<>();
             Shape.Group form = Forms.machine();
             machineTree.ifPresent(t -> names.putAll(names(t, form)));
-            Problems ofMachine = new Problems();
-            ForkJoinTask<Optional<Part>> checking = ForkJoinTask.adapt(
-                            () -> machine(machineTree, form, names, ofMachine))
-                    .fork();
-            Optional<Part> bench = bench(names);
-            Optional<Part> machinePart = checking.join();
-            problems.addAll(ofMachine.sorted());
+            // Both files side by side; what is wrong with the machine is told first.
+            Problems ofBench = new Problems();
+            ForkJoinTask<Optional<Part>> checking =
+                    ForkJoinTask.adapt(() -> bench(names, ofBench)).fork();
+            Optional<Part> machinePart = machine(machineTree, form, names, problems);
+            Optional<Part> bench = checking.join();
+            problems.addAll(ofBench);
             FolderFiles files = new FolderFiles(dir, problems);
             Recordings recordings = new Recordings(files, problems);
             Map<String, Part> axes =
@@ -138,8 +138,9 @@ public sealed interface MachineFolder {
 
         private Optional<Machine> declared() {
             Shape.Group form = Forms.machine();
-            Optional<Group> tree = tree(MACHINE);
-            Optional<Part> part = machine(tree, form, tree.map(t -> names(t, form)).orElse(Map.of()), problems);
+            Optional<Group> tree = tree(MACHINE, problems);
+            Optional<Part> part =
+                    machine(tree, form, tree.map(t -> names(t, form)).orElse(Map.of()), problems);
             return problems.isEmpty() ? part.map(p -> MachineBinder.machine(p, folderName())) : Optional.empty();
         }
 
@@ -154,8 +155,7 @@ public sealed interface MachineFolder {
             Optional<Group> tree = TreeReader.keys(source, problems);
             if (source.file().equals(MACHINE)) {
                 Shape.Group form = Forms.machine();
-                tree.map(t -> new Check(names(t, form), problems).part(t, form))
-                        .ifPresent(new Contradictions(problems)::machine);
+                machine(tree, form, tree.map(t -> names(t, form)).orElse(Map.of()), problems);
                 return problems.sorted();
             }
             Optional<Group> machine = SourceText.read(dir.resolve(MACHINE), MACHINE, new Problems())
@@ -167,17 +167,17 @@ public sealed interface MachineFolder {
             return problems.sorted();
         }
 
-        private Optional<Part> bench(Map<String, Set<String>> names) {
+        private Optional<Part> bench(Map<String, Set<String>> names, Problems problems) {
             if (!Files.exists(dir.resolve(BENCH))) {
                 notes.add("There is no " + BENCH + ": nothing was measured yet.");
                 return Optional.empty();
             }
-            Optional<Part> part = tree(BENCH).map(t -> new Check(names, problems).part(t, Forms.bench()));
+            Optional<Part> part = tree(BENCH, problems).map(t -> new Check(names, problems).part(t, Forms.bench()));
             part.ifPresent(new Contradictions(problems)::bench);
             return part;
         }
 
-        private Optional<Group> tree(String file) {
+        private Optional<Group> tree(String file, Problems problems) {
             Path path = dir.resolve(file);
             if (!Files.exists(path)) {
                 problems.add(missing(file, "there is no " + file + " in " + dir, "Name the folder that holds it."));

@@ -43,6 +43,12 @@ public final class Problems {
         problems.forEach(this::add);
     }
 
+    /** Takes all that another collected, and its count of the rest. */
+    public void addAll(Problems other) {
+        addAll(other.gathered);
+        further += other.further;
+    }
+
     public boolean isEmpty() {
         return gathered.isEmpty();
     }
