@@ -1,5 +1,6 @@
 package servowright.app.cli;
 
+import java.util.ArrayList;
 import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
@@ -9,10 +10,13 @@ import picocli.CommandLine.ParseResult;
 
 /** Declares verbs without reflection: a start of the program costs less so. */
 final class Spec {
-    /** Makes nothing; the maker that picocli brings looks through every jar for the classes of another language. */
-    private static final IFactory WITHOUT_REFLECTION = new IFactory() {
+    /** Makes lists of words; the maker that picocli brings looks through every jar for the classes of another language. */
+    private static final IFactory LISTS = new IFactory() {
         @Override
         public <K> K create(Class<K> wanted) {
+            if (wanted.isAssignableFrom(ArrayList.class)) {
+                return wanted.cast(new ArrayList<Object>());
+            }
             throw new IllegalStateException("verbs are declared in code, not found as " + wanted.getName());
         }
     };
@@ -21,7 +25,7 @@ final class Spec {
 
     /** A command line for what was declared here. */
     static CommandLine line(CommandSpec spec) {
-        return new CommandLine(spec, WITHOUT_REFLECTION);
+        return new CommandLine(spec, LISTS);
     }
 
     /** A verb with its help; examples are shown under it. */
@@ -36,7 +40,7 @@ final class Spec {
     /** A verb that sees to its help itself. */
     static CommandSpec withoutHelp(String name, String about, String... examples) {
         CommandSpec spec =
-                CommandSpec.wrapWithoutInspection(null, WITHOUT_REFLECTION).name(name);
+                CommandSpec.wrapWithoutInspection(null, LISTS).name(name);
         spec.usageMessage()
                 .description(about)
                 .synopsisHeading("")
