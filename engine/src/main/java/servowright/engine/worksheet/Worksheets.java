@@ -9,7 +9,9 @@ import servowright.engine.worksheet.bus.CycleLoadSheet;
 import servowright.engine.worksheet.bus.FaultProbabilitySheet;
 import servowright.engine.worksheet.bus.FdClockToleranceSheet;
 import servowright.engine.worksheet.bus.FrameLengthSheet;
+import servowright.engine.worksheet.bus.GroundShiftSheet;
 import servowright.engine.worksheet.bus.LoopDelaySheet;
+import servowright.engine.worksheet.bus.PollingCycleSheet;
 import servowright.engine.worksheet.bus.ResponseTimesSheet;
 import servowright.engine.worksheet.bus.TimingRegistersSheet;
 import servowright.engine.worksheet.bus.TimingSearchSheet;
@@ -79,13 +81,15 @@ public final class Worksheets {
             new ResponseTimesSheet(),
             new FaultProbabilitySheet(),
             new CycleLoadSheet(),
+            new PollingCycleSheet(),
             new BitTimingSheet(),
             new TimingSearchSheet(),
             new TimingRegistersSheet(),
             new FdClockToleranceSheet(),
             new LoopDelaySheet(),
             new BusTerminatorsSheet(),
-            new TrunkCableSheet());
+            new TrunkCableSheet(),
+            new GroundShiftSheet());
 
     private static final List<Worksheet> ALL = Stream.of(MOTOR_DRIVE_DUTY, EncoderSheets.all(), BUS)
             .flatMap(List::stream)

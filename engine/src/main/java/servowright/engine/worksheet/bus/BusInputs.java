@@ -1,8 +1,11 @@
 package servowright.engine.worksheet.bus;
 
+import servowright.engine.bus.ClassicalFrame;
+import servowright.engine.bus.FdFrame;
 import servowright.engine.bus.IdLength;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
+import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Input;
 import servowright.engine.worksheet.Inputs;
 
@@ -57,6 +60,23 @@ final class BusInputs {
 
     static boolean isFd(Inputs inputs) {
         return inputs.choice("format").filter(FD::equals).isPresent();
+    }
+
+    /** Refuses more bytes than a frame of the format carries, and a second rate where there is one. */
+    static Contradictions frames(Contradictions so, Inputs in, String... bytes) {
+        boolean fd = isFd(in);
+        for (String name : bytes) {
+            boolean over = in.known(name).filter(b -> b.si() > 8).isPresent();
+            so.when(!fd && over, name, "a classical frame carries at most 8 bytes", "Give format=fd.");
+        }
+        return so.when(!fd && in.has("data_rate"), "data_rate", "classical frames have one rate", "Give format=fd.");
+    }
+
+    /** Length of the longest frame with that many bytes, ns. */
+    static long longestNs(Inputs in, int bytes, long bitNs, long dataNs) {
+        return isFd(in)
+                ? FdFrame.most(id(in), FdFrame.codeFor(bytes), true).nanoseconds(bitNs, dataNs)
+                : ClassicalFrame.mostBits(id(in), bytes) * bitNs;
     }
 
     static boolean yes(Inputs inputs, String name) {

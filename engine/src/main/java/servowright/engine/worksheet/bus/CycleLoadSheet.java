@@ -61,20 +61,8 @@ public final class CycleLoadSheet implements Worksheet {
 
     @Override
     public List<Problem> contradictions(Inputs in) {
-        boolean fd = BusInputs.isFd(in);
-        return new Contradictions(DECLARATION)
-                .when(
-                        !fd && over(in, "command"),
-                        "command",
-                        "a classical frame carries at most 8 bytes",
-                        "Give format=fd.")
-                .when(!fd && over(in, "reply"), "reply", "a classical frame carries at most 8 bytes", "Give format=fd.")
-                .when(!fd && in.has("data_rate"), "data_rate", "classical frames have one rate", "Give format=fd.")
+        return BusInputs.frames(new Contradictions(DECLARATION), in, "command", "reply")
                 .problems();
-    }
-
-    private static boolean over(Inputs in, String name) {
-        return in.known(name).filter(b -> b.si() > 8).isPresent();
     }
 
     @Override

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import servowright.engine.bus.ClassicalFrame;
-import servowright.engine.bus.FdFrame;
 import servowright.engine.bus.Message;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
@@ -37,7 +35,7 @@ record MessageSet(List<Message> messages, List<String> queues) {
                         positive("period", "shortest time between two of it", "10 ms"),
                         positive("deadline", "time from its event to its last bit; without it the period", "5 ms"),
                         BusInputs.span("jitter", "how much later than its event it may be queued", "0.2 ms"),
-                        Input.text("queue", "the first-in-first-out queue it is sent from", "node-1"))
+                        Input.text("queue", "the queue, or the node with few buffers, that it is sent from", "node-1"))
                 .repeatable();
     }
 
@@ -56,10 +54,7 @@ record MessageSet(List<Message> messages, List<String> queues) {
             long period = shortest(row, "period").orElseThrow();
             long deadline = shortest(row, "deadline").orElse(period);
             long jitter = stated(row, "jitter").map(s -> nanoseconds(s.upper())).orElse(0L);
-            long send = BusInputs.isFd(inputs)
-                    ? FdFrame.most(BusInputs.id(inputs), FdFrame.codeFor(bytes), true)
-                            .nanoseconds(bitNs, dataNs)
-                    : ClassicalFrame.mostBits(BusInputs.id(inputs), bytes) * bitNs;
+            long send = BusInputs.longestNs(inputs, bytes, bitNs, dataNs);
             messages.add(new Message(text(row, "name"), send, period, jitter, deadline));
             queues.add(text(row, "queue"));
         }
@@ -101,6 +96,22 @@ record MessageSet(List<Message> messages, List<String> queues) {
             }
         }
         return groups;
+    }
+
+    /** Per message the number of its node; one without a queue is alone on its node. */
+    List<Integer> nodes() {
+        List<Integer> nodes = new ArrayList<>(groups());
+        for (int i = 0; i < nodes.size(); i++) {
+            if (nodes.get(i) < 0) {
+                nodes.set(i, -1 - i);
+            }
+        }
+        return nodes;
+    }
+
+    /** Per message the buffers of its node, as many for each. */
+    List<Integer> buffers(int each) {
+        return messages.stream().map(m -> each).toList();
     }
 
     /** Place of a message of that name; -1 if there is none. */

@@ -7,6 +7,7 @@ import servowright.engine.bus.FifoQueue;
 import servowright.engine.bus.Message;
 import servowright.engine.bus.ResponseTime;
 import servowright.engine.bus.ResponseTime.Schedule;
+import servowright.engine.bus.TransmitBuffers;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome;
@@ -31,6 +32,36 @@ public final class ResponseTimesSheet implements Worksheet {
     private static final String QUEUE =
             "Davis, Kollmann, Pollex, Slomka, ECRTS 2011, 45-56 (abstract seen, equation recalled)";
 
+    private static final String FEW =
+            "after Khan, Bril, Navet, WFCS 2010 (abstract seen); the bound is derived here and coarser";
+
+    /** How a node sends what it has. */
+    private enum Way {
+        PRIORITIES(
+                PRIORITY,
+                "{R} = largest over q of {J} + w − q {T} + {C}, w = E + B + q {C} + Σ ⌈(w + J + {τ}) / T⌉ C"),
+        QUEUES(QUEUE, "{R} = w + {C}, w = max(B, C most) + Σ C of the queue − {C} + Σ ⌈(w + J + f + {τ}) / T⌉ C"),
+        BUFFERS(
+                FEW,
+                "{R} = late + largest over q of {J} + w − q {T} + {C}, late = w + C of the first lower message to leave the"
+                        + " buffers, in J of all");
+
+        private final String source;
+        private final String formula;
+
+        Way(String source, String formula) {
+            this.source = source;
+            this.formula = formula;
+        }
+
+        static Way of(Inputs inputs, MessageSet set) {
+            if (!set.queued()) {
+                return PRIORITIES;
+            }
+            return inputs.has("buffers") ? BUFFERS : QUEUES;
+        }
+    }
+
     private static final Declaration DECLARATION = new Declaration(
             "response-times",
             "Guaranteed response times on the bus",
@@ -48,7 +79,7 @@ public final class ResponseTimesSheet implements Worksheet {
                     new Result("instances", "instances of it in the busy period", ""),
                     new Result("slack", "deadline less response time", "ms"),
                     new Result("schedule", "whether it makes its deadline", "")),
-            List.of(PRIORITY, QUEUE));
+            List.of(PRIORITY, QUEUE, FEW));
 
     private static List<Input> inputs() {
         return List.of(
@@ -57,6 +88,13 @@ public final class ResponseTimesSheet implements Worksheet {
                 BusInputs.dataRate(),
                 BusInputs.format(),
                 BusInputs.identifier(),
+                Input.count(
+                        "buffers",
+                        "transmit buffers of each node under queue, the first by priority out of them and none taken back;"
+                                + " without it a queue is first in, first out",
+                        1,
+                        64,
+                        "3"),
                 Input.text("asked", "name of the message asked for; without it the last one", "steer"),
                 BusInputs.bits("foreign", "longest frame that an unknown node may send", "135 bit")
                         .orElse("0 bit"),
@@ -92,6 +130,7 @@ public final class ResponseTimesSheet implements Worksheet {
                 .when(!fd && large, "message", "a classical frame carries at most 8 bytes", "Give format=fd.")
                 .when(!fd && in.has("data_rate"), "data_rate", "classical frames have one rate", "Give format=fd.")
                 .when(queued && errors, "errors", "errors are not worked out with queues", "Leave one of them out.")
+                .when(!queued && in.has("buffers"), "buffers", "no message says by its queue which node it is of", "")
                 .when(unknown, "asked", "no message has this name", "")
                 .problems();
     }
@@ -115,9 +154,14 @@ public final class ResponseTimesSheet implements Worksheet {
                 .orElse(bitNs);
         MessageSet set = MessageSet.of(c.inputs(), bitNs, dataNs);
         long foreignNs = Math.round(c.given("", "foreign").value().si()) * bitNs;
-        List<ResponseTime> all = set.queued()
-                ? FifoQueue.of(set.messages(), set.groups(), bitNs)
-                : ResponseTime.of(set.messages(), bitNs, faults(c, bitNs), foreignNs);
+        Way way = Way.of(c.inputs(), set);
+        List<ResponseTime> all =
+                switch (way) {
+                    case PRIORITIES -> ResponseTime.of(set.messages(), bitNs, faults(c, bitNs), foreignNs);
+                    case QUEUES -> FifoQueue.of(set.messages(), set.groups(), bitNs);
+                    case BUFFERS ->
+                        TransmitBuffers.of(set.messages(), set.nodes(), set.buffers(c.count("buffers")), bitNs);
+                };
         long late = all.stream()
                 .filter(r -> r.schedule() != Schedule.MEETS_DEADLINE)
                 .count();
@@ -125,15 +169,15 @@ public final class ResponseTimesSheet implements Worksheet {
         c.result("utilisation", "{U} = Σ C / T", PRIORITY, x -> ResponseTime.utilisation(set.messages()), rate);
         c.result("late", "{late} = messages with R above D", PRIORITY, x -> late, rate);
         int asked = c.inputs().first("asked").map(a -> set.place(a.text())).orElse(all.size() - 1);
-        one(c, all.get(asked), bitNs, set.queued());
+        one(c, all.get(asked), bitNs, way);
         if (!c.inputs().has("asked")) {
             all.forEach(r -> c.remark(line(r)));
         }
     }
 
-    private static void one(Calculation c, ResponseTime found, long bitNs, boolean queued) {
+    private static void one(Calculation c, ResponseTime found, long bitNs, Way way) {
         Message message = found.message();
-        String source = queued ? QUEUE : PRIORITY;
+        String source = way.source;
         Term tau = time("τ", bitNs, "bit time");
         Term send = c.result(
                 "send_time", "{C} = bits of the longest frame · {τ}", source, x -> message.sendNs() * 1e-9, tau);
@@ -145,14 +189,10 @@ public final class ResponseTimesSheet implements Worksheet {
         Term period = time("T", message.periodNs(), "period of the message");
         Term deadline = time("D", message.deadlineNs(), "deadline of the message");
         Term jitter = time("J", message.jitterNs(), "jitter of the message");
-        String formula = queued
-                ? "{R} = w + {C least}, w = max(B, C most) + Σ C of the queue − C least + Σ ⌈(w + J + f + {τ}) / T⌉ C"
-                        .replace("{C least}", "{C}")
-                : "{R} = largest over q of {J} + w − q {T} + {C}, w = E + B + q {C} + Σ ⌈(w + J + {τ}) / T⌉ C";
-        Term worst = c.result("response", formula, source, x -> found.worstNs() * 1e-9, send, tau, period, jitter);
+        Term worst = c.result("response", way.formula, source, x -> found.worstNs() * 1e-9, send, tau, period, jitter);
         c.result("response_to_end", "{R end} = {R} − 3 · {τ}", source, x -> x[0] - 3 * x[1], worst, tau);
         c.result("slack", "{slack} = {D} − {R}", source, x -> x[0] - x[1], deadline, worst);
-        if (!queued) {
+        if (way == Way.PRIORITIES) {
             c.result("busy_period", "{t} = E + B + Σ ⌈(t + J) / T⌉ C", source, x -> found.busyNs() * 1e-9, send);
             int instances = found.instances().size();
             c.result("instances", "{Q} = ⌈(t + {J}) / {T}⌉", source, x -> instances, jitter, period);
