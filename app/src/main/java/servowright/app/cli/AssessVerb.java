@@ -1,12 +1,12 @@
 package servowright.app.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import servowright.app.input.WholeFile;
 import servowright.app.view.AssessmentJson;
 import servowright.app.view.FindingView;
 import servowright.app.view.PartView;
@@ -67,7 +67,7 @@ final class AssessVerb implements Verb {
         if (asked.hasMatchedOption("--junit")) {
             Path file = Path.of(asked.matchedOptionValue("--junit", ""));
             try {
-                Files.writeString(file, JunitXml.of(view));
+                WholeFile.text(file, JunitXml.of(view));
             } catch (IOException e) {
                 return ProblemText.show(file + " could not be written: " + e.getMessage(), screen);
             }

@@ -1,11 +1,11 @@
 package servowright.app.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import servowright.app.input.WholeFile;
 import servowright.app.view.View;
 
 /** {@code dossier}: the written record as one HTML file. */
@@ -47,7 +47,7 @@ final class DossierVerb implements Verb {
                 return DrillText.show(view, axis, screen);
             }
             try {
-                Files.writeString(file, dossier.apply(view));
+                WholeFile.text(file, dossier.apply(view));
             } catch (IOException e) {
                 return ProblemText.show(file + " could not be written: " + e.getMessage(), screen);
             }

@@ -39,8 +39,7 @@ final class Spec {
 
     /** A verb that sees to its help itself. */
     static CommandSpec withoutHelp(String name, String about, String... examples) {
-        CommandSpec spec =
-                CommandSpec.wrapWithoutInspection(null, LISTS).name(name);
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(null, LISTS).name(name);
         spec.usageMessage()
                 .description(about)
                 .synopsisHeading("")

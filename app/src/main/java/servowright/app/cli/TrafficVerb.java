@@ -1,6 +1,5 @@
 package servowright.app.cli;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -8,11 +7,11 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import servowright.app.input.WholeFile;
 import servowright.engine.assessment.Rehearsal;
 import servowright.engine.known.Outcome;
 import servowright.engine.machine.Machine;
@@ -90,8 +89,13 @@ final class TrafficVerb implements Verb {
         Rehearsal.Form form =
                 file.filter(f -> f.endsWith(".pcap")).isPresent() ? Rehearsal.Form.PACKETS : Rehearsal.Form.LINES;
         String name = file.map(Wrap::safe).orElse("");
-        try (OutputStream out = nodes.isEmpty() ? OutputStream.nullOutputStream() : open(file)) {
-            Outcome<Rehearsal> played = Rehearsal.play(machine, wish, form, out);
+        try {
+            Outcome<Rehearsal> played = nodes.isEmpty() || file.isEmpty()
+                    ? Rehearsal.play(machine, wish, form, OutputStream.nullOutputStream())
+                    : WholeFile.fresh(Path.of(file.get()), out -> Rehearsal.play(machine, wish, form, out));
+            if (file.isPresent() && played.found().isEmpty()) {
+                Files.deleteIfExists(Path.of(file.get())); // made just now, with nothing in it
+            }
             return played.fold(
                     a -> TrafficScreen.show(a, wish, name, screen), m -> TrafficScreen.missing(m.needs(), screen));
         } catch (FileAlreadyExistsException e) {
@@ -99,13 +103,6 @@ final class TrafficVerb implements Verb {
         } catch (IOException | UncheckedIOException | InvalidPathException e) {
             return ProblemText.show(name + " cannot be written. Is there such a folder, and room in it?", screen);
         }
-    }
-
-    private static OutputStream open(Optional<String> file) throws IOException {
-        return file.isEmpty()
-                ? OutputStream.nullOutputStream()
-                : new BufferedOutputStream(
-                        Files.newOutputStream(Path.of(file.get()), StandardOpenOption.CREATE_NEW), 1 << 16);
     }
 
     private static double seconds(String typed) {

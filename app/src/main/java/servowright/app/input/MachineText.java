@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import servowright.app.input.tree.Problems;
@@ -115,13 +113,13 @@ public record MachineText(Path dir, SourceText source, boolean exists) {
             try {
                 Files.write(fresh, bytes(path, text));
                 if (Files.exists(target)) {
-                    rights(target, fresh);
+                    WholeFile.rights(target, fresh);
                 }
                 Optional<MachineText> again = read(dir, source.file());
                 if (again.isEmpty() || !again.get().mark().equals(mark())) {
                     return new ChangedMeanwhile(again.orElse(this));
                 }
-                move(fresh, target);
+                WholeFile.move(fresh, target);
             } finally {
                 Files.deleteIfExists(fresh);
             }
@@ -129,22 +127,6 @@ public record MachineText(Path dir, SourceText source, boolean exists) {
             return new NotAccepted(List.of(unwritable(source.file())));
         }
         return new Written(read(dir, source.file()).orElse(this));
-    }
-
-    private static void move(Path fresh, Path target) throws IOException {
-        try {
-            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void rights(Path from, Path to) throws IOException {
-        try {
-            Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
-        } catch (UnsupportedOperationException e) {
-            // A file system without such rights has none to keep.
-        }
     }
 
     /** Line ends and byte order mark as the file had them. */

@@ -57,8 +57,18 @@ public final class GroundShiftSheet implements Worksheet {
     private static void fill(Calculation c) {
         Range range = c.inputs().choice("range").filter(WIDE::equals).isPresent() ? Range.WIDE : Range.ORDINARY;
         Term shift = c.given("U", "shift");
-        c.result("highest", "{high} = 3.5 V + {U}", LEVELS, x -> CommonMode.of(x[0], range).highest(), shift);
-        c.result("lowest", "{low} = 1.5 V − {U}", LEVELS, x -> CommonMode.of(x[0], range).lowest(), shift);
+        c.result(
+                "highest",
+                "{high} = 3.5 V + {U}",
+                LEVELS,
+                x -> CommonMode.of(x[0], range).highest(),
+                shift);
+        c.result(
+                "lowest",
+                "{low} = 1.5 V − {U}",
+                LEVELS,
+                x -> CommonMode.of(x[0], range).lowest(),
+                shift);
         Term most = c.result(
                 "most_shift",
                 "{U most} = distance of 3.5 V and 1.5 V to the ends of the range, the smaller",

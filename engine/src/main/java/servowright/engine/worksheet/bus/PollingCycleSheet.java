@@ -18,7 +18,8 @@ import servowright.engine.worksheet.Worksheet;
 
 /** A cycle in which a host asks its axes in turn, against one in which all are asked at once. */
 public final class PollingCycleSheet implements Worksheet {
-    private static final String SUM = "sum of what happens one after another; frames as in frame-length, most stuff bits";
+    private static final String SUM =
+            "sum of what happens one after another; frames as in frame-length, most stuff bits";
 
     private static final Declaration DECLARATION = new Declaration(
             "polling-cycle",
@@ -83,7 +84,6 @@ public final class PollingCycleSheet implements Worksheet {
 
     private static void fill(Calculation c) {
         int axes = c.count("axes");
-        int dead = c.count("dead");
         Term n = c.given("n", "axes");
         Term rate = c.given("rate", "rate");
         Term axis = c.given("t axis", "axis_delay");
@@ -108,19 +108,25 @@ public final class PollingCycleSheet implements Worksheet {
                 axis,
                 host);
         c.result("rate_at_once", "{f at once} = 1 / {T at once}", SUM, x -> 1 / x[0], together);
-        if (dead > 0) {
-            Term wait = c.given("t out", "time_out");
-            c.result(
-                    "cycle_with_dead",
-                    "{T dead} = (n − {dead}) {t} + {dead} (C request + {t out})",
-                    SUM,
-                    x -> 1e-9 * polling.cycleNs(axes, dead, whole(wait)),
-                    c.given("dead", "dead"),
-                    round,
-                    wait);
-            c.remark(Phrase.of("one axis that is dead slows all others: ask all at once, or leave it out after a few"
-                    + " time-outs and say so"));
+        if (c.count("dead") > 0) {
+            withDead(c, polling, round);
         }
+    }
+
+    private static void withDead(Calculation c, Polling polling, Term round) {
+        int axes = c.count("axes");
+        int dead = c.count("dead");
+        Term wait = c.given("t out", "time_out");
+        c.result(
+                "cycle_with_dead",
+                "{T dead} = (n − {dead}) {t} + {dead} (C request + {t out})",
+                SUM,
+                x -> 1e-9 * polling.cycleNs(axes, dead, whole(wait)),
+                c.given("dead", "dead"),
+                round,
+                wait);
+        c.remark(Phrase.of("one axis that is dead slows all others: ask all at once, or leave it out after a few"
+                + " time-outs and say so"));
     }
 
     private static long whole(Term time) {

@@ -38,8 +38,7 @@ public final class ResponseTimesSheet implements Worksheet {
     /** How a node sends what it has. */
     private enum Way {
         PRIORITIES(
-                PRIORITY,
-                "{R} = largest over q of {J} + w − q {T} + {C}, w = E + B + q {C} + Σ ⌈(w + J + {τ}) / T⌉ C"),
+                PRIORITY, "{R} = largest over q of {J} + w − q {T} + {C}, w = E + B + q {C} + Σ ⌈(w + J + {τ}) / T⌉ C"),
         QUEUES(QUEUE, "{R} = w + {C}, w = max(B, C most) + Σ C of the queue − {C} + Σ ⌈(w + J + f + {τ}) / T⌉ C"),
         BUFFERS(
                 FEW,
@@ -155,13 +154,11 @@ public final class ResponseTimesSheet implements Worksheet {
         MessageSet set = MessageSet.of(c.inputs(), bitNs, dataNs);
         long foreignNs = Math.round(c.given("", "foreign").value().si()) * bitNs;
         Way way = Way.of(c.inputs(), set);
-        List<ResponseTime> all =
-                switch (way) {
-                    case PRIORITIES -> ResponseTime.of(set.messages(), bitNs, faults(c, bitNs), foreignNs);
-                    case QUEUES -> FifoQueue.of(set.messages(), set.groups(), bitNs);
-                    case BUFFERS ->
-                        TransmitBuffers.of(set.messages(), set.nodes(), set.buffers(c.count("buffers")), bitNs);
-                };
+        List<ResponseTime> all = switch (way) {
+            case PRIORITIES -> ResponseTime.of(set.messages(), bitNs, faults(c, bitNs), foreignNs);
+            case QUEUES -> FifoQueue.of(set.messages(), set.groups(), bitNs);
+            case BUFFERS -> TransmitBuffers.of(set.messages(), set.nodes(), set.buffers(c.count("buffers")), bitNs);
+        };
         long late = all.stream()
                 .filter(r -> r.schedule() != Schedule.MEETS_DEADLINE)
                 .count();
