@@ -66,11 +66,11 @@ public record TestDraft(Map<String, String> said) {
                         .collect(Collectors.joining(", ", "{", "}"));
     }
 
-    private static String scalar(String value) {
+    static String scalar(String value) {
         return PLAIN.matcher(value).matches() ? value : "'" + value.replace("'", "''") + "'";
     }
 
-    private static String name(String key) {
+    static String name(String key) {
         return NAME.matcher(key).matches() ? key : "'" + key.replace("'", "''") + "'";
     }
 

@@ -27,6 +27,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import servowright.app.input.MachineFolder;
+import servowright.app.page.start.StartSubject;
 import servowright.app.view.AxisView;
 import servowright.app.view.DeclaredView;
 import servowright.app.view.FindingView;
@@ -91,11 +92,9 @@ public final class Desk {
                     out -> JtestoppedGenerated.render((OwaspHtmlTemplateOutput) out, null, stopped.why()),
                     state);
         } else if (sight.get() instanceof Sight.Refused refused) {
-            put(
-                    ctx,
-                    subject,
-                    out -> JteproblemsGenerated.render((OwaspHtmlTemplateOutput) out, null, refused.problems()),
-                    state);
+            Content problems =
+                    out -> JteproblemsGenerated.render((OwaspHtmlTemplateOutput) out, null, refused.problems());
+            put(ctx, subject, StartSubject.instead(this).orElse(problems), state);
         } else {
             View view = ((Sight.Shown) sight.get()).view();
             put(ctx, subject, content.apply(new Asked(view, axis(ctx, view))), state);

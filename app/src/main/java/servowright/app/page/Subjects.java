@@ -11,6 +11,7 @@ import servowright.app.page.findings.FindingsSubject;
 import servowright.app.page.mount.MountSubject;
 import servowright.app.page.overview.OverviewSubject;
 import servowright.app.page.sheets.SheetsSubject;
+import servowright.app.page.start.StartSubject;
 import servowright.app.page.working.WorkingSubject;
 import servowright.app.view.View;
 
@@ -33,6 +34,6 @@ final class Subjects {
 
     /** What has addresses but no place in the strip. */
     static List<Subject> aside() {
-        return List.of(new WorkingSubject());
+        return List.of(new WorkingSubject(), new StartSubject());
     }
 }

@@ -10,9 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
@@ -26,11 +25,10 @@ public final class Watch implements AutoCloseable {
 
     private final Path folder;
     private final Function<Path, Sight> read;
-    private final ExecutorService reader = Executors.newCachedThreadPool(Watch::daemon);
     private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(2, Watch::daemon);
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private CompletableFuture<Sight> sight;
-    private Future<?> work = CompletableFuture.completedFuture(null);
+    private ForkJoinPool work = new ForkJoinPool();
     private final ScheduledFuture<?> looking;
     private volatile boolean once;
     private long beginnings;
@@ -105,8 +103,10 @@ public final class Watch implements AutoCloseable {
                 return;
             }
             seen = now;
-            work.cancel(true);
+            work.shutdownNow();
+            CompletableFuture<Sight> old = sight;
             sight = begin();
+            follow(old, sight);
         }
         tell();
     }
@@ -118,23 +118,26 @@ public final class Watch implements AutoCloseable {
             running = sight;
         }
         running.complete(new Sight.Stopped("It was stopped. A change of the files starts it again."));
-        synchronized (this) {
-            if (running == sight) {
-                work.cancel(true);
-            }
-        }
         tell();
     }
 
+    /**
+     * Reads and computes in threads of its own, so that all of them can be interrupted; they are as soon as there is an answer, be it
+     * that somebody stopped it or that it took too long.
+     */
     private CompletableFuture<Sight> begin() {
         beginnings++;
         CompletableFuture<Sight> future = new CompletableFuture<>();
-        work = reader.submit(() -> {
+        ForkJoinPool threads = new ForkJoinPool();
+        threads.execute(() -> {
             try {
-                future.complete(read.apply(folder));
+                Sight found = read.apply(folder);
                 once = true;
+                future.complete(found);
             } catch (RuntimeException | StackOverflowError e) {
-                future.completeExceptionally(e);
+                if (!threads.isShutdown()) {
+                    future.completeExceptionally(e);
+                }
             } catch (OutOfMemoryError e) {
                 future.complete(new Sight.Stopped("The files need more memory than there is. Declare every: 10 for the"
                         + " longest recordings, or give more with SERVOWRIGHT_JAVA_OPTIONS=-Xmx2g."));
@@ -143,7 +146,21 @@ public final class Watch implements AutoCloseable {
         });
         long s = Limits.ASSESSMENT.toSeconds();
         String why = "It took longer than " + s + " s and was given up. A change of the files starts it again.";
-        return future.completeOnTimeout(new Sight.Stopped(why), s, TimeUnit.SECONDS);
+        future.completeOnTimeout(new Sight.Stopped(why), s, TimeUnit.SECONDS);
+        work = threads;
+        future.whenComplete((sight, fault) -> threads.shutdownNow());
+        return future;
+    }
+
+    /** Those who wait for what is out of date are given what takes its place. */
+    private static void follow(CompletableFuture<Sight> old, CompletableFuture<Sight> fresh) {
+        fresh.whenComplete((sight, fault) -> {
+            if (fault == null) {
+                old.complete(sight);
+            } else {
+                old.completeExceptionally(fault);
+            }
+        });
     }
 
     /** Calls {@code listener} after every change; false when too many listen already. */
@@ -192,6 +209,8 @@ public final class Watch implements AutoCloseable {
     public void close() {
         looking.cancel(false);
         clock.shutdownNow();
-        reader.shutdownNow();
+        synchronized (this) {
+            work.shutdownNow();
+        }
     }
 }

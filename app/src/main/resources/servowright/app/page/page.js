@@ -122,7 +122,10 @@ async function follow() {
   const held = document.getElementById('notice').innerHTML;
   ['.head', '.axes', '#content'].forEach(part => {
     const now = document.querySelector(part), next = page.querySelector(part);
-    if (now && next) now.replaceWith(next);
+    if (!now || !next) return;
+    const kept = now.querySelector('form.drop'), made = next.querySelector('form.drop');
+    now.replaceWith(next);
+    if (kept && made) made.replaceWith(kept); // somebody may be choosing a file for it just now
   });
   document.querySelectorAll('details').forEach((d, i) => { if (open[i] !== undefined) d.open = open[i]; });
   if (!document.getElementById('notice').innerHTML.trim()) document.getElementById('notice').innerHTML = held;

@@ -179,7 +179,12 @@ class PageBrowserTest {
     private void drop(String name, String content) throws IOException {
         Path file = Files.writeString(folder.resolve(name), content);
         browser.go("/bench");
-        browser.one("#recording").sendKeys(file.toString());
+        browser.until(
+                () -> {
+                    browser.one("#recording").sendKeys(file.toString());
+                    return true;
+                },
+                "the field for a recording");
         browser.says("h1", name);
     }
 
@@ -205,6 +210,21 @@ class PageBrowserTest {
                         i -> number("%.6f,%.6f,%.6f", i * 0.5, wave(i), wave(i + 5))));
         browser.says("main", "Motor speed");
         assertThat(browser.one("canvas").isDisplayed()).isTrue();
+    }
+
+    @Test
+    void takes_a_file_that_is_dropped_on_the_box() {
+        browser.go("/bench");
+        browser.one("form.drop");
+        browser.script("const rows = ['time,CH1', 's,V'];"
+                + "for (let i = 0; i < 300; i++) rows.push((i * 1e-4).toFixed(4) + ',' + Math.sin(i / 9).toFixed(4));"
+                + "const data = new DataTransfer();"
+                + "data.items.add(new File([rows.join('\\n') + '\\n'], 'dropped.csv', {type: 'text/csv'}));"
+                + "const box = document.querySelector('form.drop');"
+                + "for (const type of ['dragenter', 'dragover', 'drop'])"
+                + " box.dispatchEvent(new DragEvent(type, {bubbles: true, cancelable: true, dataTransfer: data}));");
+        browser.says("h1", "dropped.csv");
+        browser.says("main", "300 rows, 100 us apart");
     }
 
     @Test

@@ -3,6 +3,7 @@ package servowright.engine.bus;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import servowright.engine.numeric.GivenUp;
 
 /**
  * Guaranteed worst-case response time of a message on a priority-driven, non-preemptive bus, all instances of the busy period
@@ -129,6 +130,7 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
             List<Long> instances = new ArrayList<>();
             long worst = 0;
             for (long q = 0; q < count; q++) {
+                GivenUp.check();
                 long w = queueing(q, busy);
                 leastWaitNs = q == 0 ? w : leastWaitNs;
                 long response = own.jitterNs() + w - q * own.periodNs() + own.sendNs();
@@ -151,6 +153,7 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
         private long busyPeriod(long limit) {
             long t = Math.max(own.sendNs(), leastBusyNs);
             while (true) {
+                GivenUp.check();
                 long next = faults.lostNs(t, longestNs)
                         + blockingNs
                         + WholeNumbers.ceilDivide(t + own.jitterNs(), own.periodNs()) * own.sendNs();
@@ -171,6 +174,7 @@ public record ResponseTime(Message message, Schedule schedule, long worstNs, Lis
             long fixed = blockingNs + q * own.sendNs();
             long w = Math.max(fixed, q == 0 ? leastWaitNs : waitNs + own.sendNs());
             while (true) {
+                GivenUp.check();
                 long next = faults.lostNs(w + own.sendNs(), longestNs) + fixed;
                 for (Message k : higher) {
                     next += WholeNumbers.ceilDivide(w + k.jitterNs() + bitNs, k.periodNs()) * k.sendNs();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import servowright.engine.quantity.Require;
+import servowright.engine.numeric.GivenUp;
 
 /**
  * All bit timings that a controller can set for a rate, best first: nearest to the reference sample point, then the one that
@@ -57,6 +58,7 @@ public final class TimingSearch {
         Require.positive("bit rate", bitsPerSecond, "bit/s");
         List<BitTiming> found = new ArrayList<>();
         for (int prescaler = 1; prescaler <= limits.mostPrescaler(); prescaler++) {
+            GivenUp.check();
             double quantumNs = 1e9 * prescaler / clockHz;
             int prop = Math.max(1, (int) Math.ceil(propNs / quantumNs - 1e-9));
             for (int before = limits.leastBefore(); before <= limits.mostBefore(); before++) {

@@ -4,6 +4,7 @@ import java.util.random.RandomGenerator;
 import servowright.engine.numeric.Statistics;
 import servowright.engine.numeric.Values;
 import servowright.engine.quantity.Require;
+import servowright.engine.numeric.GivenUp;
 
 /**
  * Angle errors of many assemblies built to the same drawing, drawn with the second-order formula of
@@ -45,6 +46,7 @@ public record MountSpread(Values firstRad, Values secondRad, Values peakRad) {
         double[] second = new double[trials];
         double[] peak = new double[trials];
         for (int i = 0; i < trials; i++) {
+            GivenUp.check();
             SecondOrder drawn = SecondOrder.of(
                     axis,
                     plane(misplacement.sensorOffsetMetre, random),

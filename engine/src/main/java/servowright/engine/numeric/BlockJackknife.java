@@ -37,6 +37,7 @@ public record BlockJackknife(LinearFit fit, Covariance covariance, int blocks) {
         double[][] whole = gram(design, scale, 0, n);
         double[][] departures = new double[blocks][];
         for (int b = 0; b < blocks; b++) {
+            GivenUp.check();
             int from = (int) ((long) n * b / blocks);
             int to = (int) ((long) n * (b + 1) / blocks);
             Optional<double[]> departure = departure(design, fit, scale, whole, from, to);

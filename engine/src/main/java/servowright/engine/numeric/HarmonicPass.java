@@ -68,6 +68,7 @@ final class HarmonicPass {
         boolean counted = omega == countedOmega;
         HarmonicSums sums = counted ? counts : sums(omega);
         for (int start = 0; start < samples.length; start += BLOCK) {
+            GivenUp.check();
             int length = Math.min(BLOCK, samples.length - start);
             fillBlock(start, length, omega, figures);
             if (withFrequency) {
@@ -103,6 +104,7 @@ final class HarmonicPass {
         double[] right = new double[linear + 1];
         double rss = 0;
         for (int start = 0; start < samples.length; start += BLOCK) {
+            GivenUp.check();
             int length = Math.min(BLOCK, samples.length - start);
             fillBlock(start, length, omega, figures);
             fillFrequency(length, figures);
@@ -155,6 +157,7 @@ final class HarmonicPass {
     double[] residuals(double omega, double[] figures) {
         double[] residuals = new double[samples.length];
         for (int start = 0; start < samples.length; start += BLOCK) {
+            GivenUp.check();
             int length = Math.min(BLOCK, samples.length - start);
             fillBlock(start, length, omega, figures);
             System.arraycopy(left, 0, residuals, start, length);

@@ -80,6 +80,7 @@ final class HarmonicSolver {
         double share = 1;
         double lastTurn = Double.POSITIVE_INFINITY;
         while (passes++ < MOST_PASSES) {
+            GivenUp.check();
             Optional<HarmonicPass.Step> found =
                     lastTurn < CLOSE ? Optional.of(pass.again(omega, figures)) : pass.step(omega, figures, true);
             if (found.isEmpty()) {

@@ -40,6 +40,7 @@ final class HarmonicStart {
         OptionalDouble found = OptionalDouble.empty();
         double most = Math.min(FEW_CYCLES + 1, 0.5 * samples.length);
         for (double cycles = LEAST_CYCLES; cycles < most; cycles += CYCLE_STEP) {
+            GivenUp.check();
             double base = cycles / one.highestOrder();
             double gain = pass.step(2 * Math.PI * base, zero, false)
                     .map(HarmonicPass.Step::gain)

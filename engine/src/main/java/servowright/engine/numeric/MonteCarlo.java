@@ -59,6 +59,7 @@ public record MonteCarlo(
         double[] drawn = new double[size];
         double[] outputs = new double[trials];
         for (int trial = 0; trial < trials; trial++) {
+            GivenUp.check();
             int start = 0;
             for (Distribution input : inputs) {
                 input.draw(random, drawn, start);

@@ -87,6 +87,7 @@ final class NonlinearSolver {
         Place place = start;
         double[] scales = new double[start.at.length];
         while (iterations < MOST_ITERATIONS) {
+            GivenUp.check();
             double[][] columns = weightedDerivatives(place.at);
             updateScales(scales, columns);
             HouseholderQr qr = new HouseholderQr(scaled(columns, scales));
@@ -108,6 +109,7 @@ final class NonlinearSolver {
         double[] projected = place.residuals.clone();
         qr.applyQTransposed(projected);
         while (iterations++ < MOST_ITERATIONS && damping < MOST_DAMPING) {
+            GivenUp.check();
             double[] step = dampedStep(qr, projected, damping);
             Place trial = placeAt(moved(place.at, step, scales));
             double gain = (place.rss - trial.rss) / predictedGain(qr, projected, step);

@@ -10,6 +10,7 @@ import servowright.engine.bus.ErrorFrame;
 import servowright.engine.bus.ErrorState;
 import servowright.engine.bus.ErrorState.Mode;
 import servowright.engine.bus.traffic.Watcher.Spoilt;
+import servowright.engine.numeric.GivenUp;
 
 /**
  * Runs the traffic of a bus event by event: when the bus is free, all messages that are ready take part in the arbitration and the lowest
@@ -83,6 +84,7 @@ public final class TrafficSimulation {
     private void run(long untilNs) {
         long now = Math.min(0, earliest());
         while (now < untilNs) {
+            GivenUp.check();
             if (!plain) {
                 power(now);
             }
