@@ -23,7 +23,7 @@ public final class Limits {
     static final Duration PATIENCE = Duration.ofMillis(2_500);
 
     /** The same for the first assessment, before which there is nothing to look at. */
-    static final Duration FIRST_PATIENCE = Duration.ofMillis(250);
+    static final Duration FIRST_PATIENCE = Duration.ofMillis(50);
 
     /** Requests answered at once. */
     static final int THREADS = 24;

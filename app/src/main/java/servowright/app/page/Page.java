@@ -42,6 +42,7 @@ public final class Page implements AutoCloseable {
         Page page = new Page(folder, read, dossier, version);
         try {
             page.server.start("127.0.0.1", port);
+            page.watch.start();
         } catch (RuntimeException e) {
             page.close();
             throw new IllegalStateException("port " + port + " cannot be used", e);

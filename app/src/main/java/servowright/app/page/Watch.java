@@ -27,7 +27,7 @@ public final class Watch implements AutoCloseable {
     private final Function<Path, Sight> read;
     private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(2, Watch::daemon);
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-    private CompletableFuture<Sight> sight;
+    private CompletableFuture<Sight> sight = new CompletableFuture<>();
     private ForkJoinPool work = new ForkJoinPool();
     private final ScheduledFuture<?> looking;
     private volatile boolean once;
@@ -38,8 +38,16 @@ public final class Watch implements AutoCloseable {
         this.folder = folder;
         this.read = read;
         this.seen = fingerprint();
-        this.sight = begin();
         this.looking = clock.scheduleWithFixedDelay(this::look, LOOK_EVERY_MS, LOOK_EVERY_MS, TimeUnit.MILLISECONDS);
+    }
+
+    /** Begins to read; the page is to be there first, so that what is declared can be looked at meanwhile. */
+    synchronized void start() {
+        if (beginnings == 0) {
+            CompletableFuture<Sight> old = sight;
+            sight = begin();
+            follow(old, sight);
+        }
     }
 
     private static Thread daemon(Runnable work) {
