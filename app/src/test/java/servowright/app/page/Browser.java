@@ -244,7 +244,6 @@ final class Browser implements AutoCloseable {
                 "/files/machine.yaml",
                 "/files/machine.yaml/edit",
                 "/files/change?file=machine.yaml&path=axes%20%2F%20pan%20%2F%20mount%20%2F%20gap",
-                "/start",
                 "/tour",
                 "/dossier",
                 "/dossier/dossier.html",

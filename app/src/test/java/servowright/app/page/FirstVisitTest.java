@@ -44,6 +44,17 @@ class FirstVisitTest {
         return raw.send(raw.post(path, raw.cookie() + raw.origin() + RawRequest.form(body), body));
     }
 
+    /** A view as soon as it says something, for as long as a person would wait on a busy machine. */
+    private String shown(String path, String words) throws IOException {
+        long end = System.nanoTime() + 20_000_000_000L;
+        String text = raw.send(raw.get(path)).text();
+        while (!text.contains(words) && System.nanoTime() < end) {
+            text = raw.send(raw.get(path)).text();
+        }
+        assertThat(text).contains(words);
+        return text;
+    }
+
     private static Map<String, String> answers() {
         return new TreeMap<>(Map.of(
                 "machine", "Seed drill: rear",
@@ -63,6 +74,7 @@ class FirstVisitTest {
                 .contains("No machine here yet")
                 .contains("Put the frost cart into this folder")
                 .contains("Which axes does it have?");
+        assertThat(raw.send(raw.get("/start")).text()).contains("No machine here yet");
         assertThat(raw.send(raw.get("/tour")).text()).contains("in three steps");
     }
 
@@ -88,7 +100,7 @@ class FirstVisitTest {
                     drive: drive
                 bus: {rate: 500 kbit/s}
                 """);
-        assertThat(raw.send(raw.get("/")).text()).contains("<h1>Seed drill: rear</h1>").contains("2 axes, 1 motor");
+        assertThat(shown("/", "2 axes, 1 motor")).contains("<h1>Seed drill: rear</h1>");
     }
 
     @Test
@@ -117,12 +129,25 @@ class FirstVisitTest {
     }
 
     @Test
+    void leads_from_an_empty_folder_to_the_demo_and_its_tour() throws IOException {
+        try (Browser browser = Browser.before(page)) {
+            browser.says("h1", "No machine here yet");
+            assertThat(browser.breaches()).isEmpty();
+            browser.click("form[action='/start/demo'] button");
+            browser.says("h1", "in three steps");
+            browser.click(".tour a[href='/#lift-speed-reach']");
+            browser.says("#lift-speed-reach", "asks 3200 rpm");
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
     void puts_the_demo_into_the_folder() throws IOException {
         assertThat(post("/start/demo", Map.of()).status()).isEqualTo(303);
         Path demo = Path.of(System.getProperty("servowright.root", ".."), "examples", "frost-cart");
         for (String file : List.of("machine.yaml", "bench.yaml", "recordings/hub-spin-1.csv")) {
             assertThat(folder.resolve(file)).hasSameBinaryContentAs(demo.resolve(file));
         }
-        assertThat(raw.send(raw.get("/dossier/dossier.html")).text()).contains("Frost cart").contains("speed-reach");
+        assertThat(shown("/findings", "speed-reach")).contains("Frost cart");
     }
 }

@@ -307,14 +307,16 @@ class PageBrowserTest {
         browser.click("[aria-label='Look closer']");
         List<String> texts = new ArrayList<>();
         for (String name : List.of("SVG", "CSV")) {
-            WebElement link = browser.all(".plot-deeds a").stream()
-                    .filter(a -> a.getText().equals(name))
-                    .findFirst()
-                    .orElseThrow();
+            Object address = browser.until(
+                    () -> browser.script(
+                            "const link = [...document.querySelectorAll('.plot-deeds a')].find(a => a.textContent === arguments[0]);"
+                                    + " return link ? link.href : null;",
+                            name),
+                    name);
             texts.add(String.valueOf(browser.driver()
                     .executeAsyncScript(
                             "const done = arguments[1]; fetch(arguments[0]).then(r => r.text()).then(done, e => done('' + e));",
-                            link.getDomProperty("href"))));
+                            address)));
         }
         assertThat(texts.get(0)).startsWith("<svg").contains("voltage in V");
         assertThat(texts.get(1)).startsWith("time in s,").contains("CH3");

@@ -37,7 +37,7 @@ public final class StartSubject implements Subject {
     @Override
     public void routes(RoutesConfig routes, Desk desk) {
         routes.get("/tour", ctx -> desk.put(ctx, this, out -> JtetourGenerated.render((HtmlTemplateOutput) out, null)));
-        routes.get(path(), ctx -> put(ctx, desk, new StartForm(folder(desk), Map.of(), List.of(), "")));
+        routes.get(path(), ctx -> instead(desk).ifPresentOrElse(c -> desk.put(ctx, this, c), () -> ctx.redirect("/")));
         routes.post("/start/demo", ctx -> demo(ctx, desk));
         routes.post(path(), ctx -> begin(ctx, desk));
     }
