@@ -83,9 +83,7 @@ public record NewMachine(Map<String, String> said) {
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
             boolean last = i + 1 == lines.size() || indent(lines.get(i + 1)) <= indent(line);
-            text.append(line)
-                    .append(line.endsWith(":") && last ? " {}" : "")
-                    .append('\n');
+            text.append(line).append(line.endsWith(":") && last ? " {}" : "").append('\n');
         }
         return text.toString();
     }

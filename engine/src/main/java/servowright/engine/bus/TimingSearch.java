@@ -3,8 +3,8 @@ package servowright.engine.bus;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import servowright.engine.quantity.Require;
 import servowright.engine.numeric.GivenUp;
+import servowright.engine.quantity.Require;
 
 /**
  * All bit timings that a controller can set for a rate, best first: nearest to the reference sample point, then the one that

@@ -1,10 +1,10 @@
 package servowright.engine.encoder;
 
 import java.util.random.RandomGenerator;
+import servowright.engine.numeric.GivenUp;
 import servowright.engine.numeric.Statistics;
 import servowright.engine.numeric.Values;
 import servowright.engine.quantity.Require;
-import servowright.engine.numeric.GivenUp;
 
 /**
  * Angle errors of many assemblies built to the same drawing, drawn with the second-order formula of

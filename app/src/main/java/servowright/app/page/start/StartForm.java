@@ -25,7 +25,11 @@ public record StartForm(String folder, Map<String, String> said, List<Problem> p
             new Field("axes", "Which axes does it have?", "a name each: pan, tilt, lift", "axes"),
             new Field("supply", "What voltage feeds it?", "24 V, or from empty to full: 20..29.2 V", "supply /"),
             new Field("motor", "What do you call its motor?", "any short name; further motors can follow", "motors"),
-            new Field("magnets", "How many magnets has the rotor?", "counted; half of them are the pole pairs", "/ magnets"),
+            new Field(
+                    "magnets",
+                    "How many magnets has the rotor?",
+                    "counted; half of them are the pole pairs",
+                    "/ magnets"),
             new Field(
                     "speed_constant",
                     "What speed constant is on the label?",
@@ -61,7 +65,9 @@ public record StartForm(String folder, Map<String, String> said, List<Problem> p
 
     /** What is wrong with none in particular. */
     public List<Problem> others() {
-        return problems.stream().filter(p -> FIELDS.stream().noneMatch(f -> place(p).equals(f))).toList();
+        return problems.stream()
+                .filter(p -> FIELDS.stream().noneMatch(f -> place(p).equals(f)))
+                .toList();
     }
 
     /** The question a problem belongs to: the last that fits, since part names stand before their figures. */
@@ -70,7 +76,9 @@ public record StartForm(String folder, Map<String, String> said, List<Problem> p
         for (Field field : FIELDS) {
             boolean drive = problem.place().path().startsWith("drives");
             boolean fits = problem.place().path().contains(field.within());
-            if (fits && (!field.key().equals("supply") || !drive) && (!field.key().equals("takes") || drive)) {
+            if (fits
+                    && (!field.key().equals("supply") || !drive)
+                    && (!field.key().equals("takes") || drive)) {
                 found = field;
             }
         }

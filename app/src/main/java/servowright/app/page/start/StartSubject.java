@@ -87,7 +87,8 @@ public final class StartSubject implements Subject {
         new StartForm("", Map.of(), List.of(), "")
                 .fields()
                 .forEach(f -> said.put(
-                        f.key(), Optional.ofNullable(ctx.formParam(f.key())).orElse("").strip()));
+                        f.key(),
+                        Optional.ofNullable(ctx.formParam(f.key())).orElse("").strip()));
         said.put("feeds", Optional.ofNullable(ctx.formParam("feeds")).orElse("battery"));
         NewMachine machine = new NewMachine(said);
         if (machine.axes().isEmpty()) {
@@ -97,13 +98,18 @@ public final class StartSubject implements Subject {
         MachineText none = MachineText.read(desk.watch().folder(), MACHINE)
                 .orElseThrow(() -> new NotFoundResponse("machine.yaml cannot be read as text."));
         if (none.exists()) {
-            put(ctx, desk, new StartForm(folder(desk), said, List.of(), "There is a machine.yaml already; nothing was written."));
+            put(
+                    ctx,
+                    desk,
+                    new StartForm(
+                            folder(desk), said, List.of(), "There is a machine.yaml already; nothing was written."));
             return;
         }
         MachineText.Outcome outcome = desk.changes().write(none, machine.text(), "the new machine.yaml");
         if (outcome instanceof MachineText.Written) {
-            desk.say("machine.yaml is written. What fails or is not shown yet stands first; everything declared below it"
-                    + " can be changed.");
+            desk.say(
+                    "machine.yaml is written. What fails or is not shown yet stands first; everything declared below it"
+                            + " can be changed.");
             ctx.redirect("/", HttpStatus.SEE_OTHER);
             return;
         }
