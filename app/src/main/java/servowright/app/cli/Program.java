@@ -36,6 +36,7 @@ public final class Program {
                 List.of(
                         new AssessVerb(source),
                         new BenchVerb(source),
+                        new PlanVerb(source),
                         new ExplainVerb(source),
                         new DossierVerb(source, dossier),
                         new PageVerb(page),

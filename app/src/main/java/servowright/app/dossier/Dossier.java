@@ -34,6 +34,7 @@ public final class Dossier {
         findings();
         MotorPart.write(view.motors(), page);
         NarrowPart.write(view.narrowing(), page);
+        PlanPart.write(view.plan(), page);
         TestPart.write(view.tests(), page);
         CorrectionPart.write(view.corrections(), page);
         CapturePart.write(view.captures(), page);
@@ -97,6 +98,9 @@ public final class Dossier {
         entry("motors", "Motors");
         if (!view.narrowing().isEmpty()) {
             entry("narrowing", "What would narrow");
+        }
+        if (!view.plan().isEmpty()) {
+            entry("plan", "Bench plan");
         }
         entry("tests", "Bench tests");
         if (!view.captures().isEmpty()) {

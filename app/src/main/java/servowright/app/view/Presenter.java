@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import servowright.engine.assessment.Assessment;
+import servowright.engine.assessment.Planning;
 import servowright.engine.bench.AngleCorrection;
 import servowright.engine.findings.Finding;
 import servowright.engine.findings.Narrowing;
@@ -36,6 +37,7 @@ final class Presenter {
                         .map(TestView::of)
                         .toList()),
                 LateList.of(() -> narrowing(assessment)),
+                LateList.of(() -> PlanView.of(Planning.of(assessment))),
                 LateList.of(() -> busPlans(assessment)),
                 LateList.of(() -> captures(assessment)),
                 assumed(assessment.findings()),
@@ -47,13 +49,6 @@ final class Presenter {
                         .map(e -> new View.FileView(e.getKey(), e.getValue()))
                         .toList(),
                 assessment.version());
-    }
-
-    private static List<DrillView> drills(Machine machine) {
-        return machine.axes().values().stream()
-                .map(DrillView::of)
-                .flatMap(Optional::stream)
-                .toList();
     }
 
     private static List<CorrectionView> corrections(Assessment assessment) {
@@ -82,6 +77,13 @@ final class Presenter {
     private static List<MountView> mounts(Machine machine) {
         return machine.axes().values().stream()
                 .map(axis -> MountView.of(machine, axis))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static List<DrillView> drills(Machine machine) {
+        return machine.axes().values().stream()
+                .map(DrillView::of)
                 .flatMap(Optional::stream)
                 .toList();
     }

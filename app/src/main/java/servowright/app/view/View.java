@@ -20,6 +20,7 @@ import servowright.engine.assessment.Assessment;
  * @param motors   what is known of each motor
  * @param tests    what each bench test gave
  * @param narrowing parameters that, measured better, would narrow a prediction; the heaviest first
+ * @param plan     what to measure, part by part in a safe order
  * @param busPlans the traffic that the bus is to carry; one, or none where something is missing for it
  * @param captures of the bus, held against its plan
  * @param assumed  what was taken without being known
@@ -42,6 +43,7 @@ public record View(
         List<MotorView> motors,
         List<TestView> tests,
         List<NarrowView> narrowing,
+        List<PlanView> plan,
         List<BusPlanView> busPlans,
         List<CaptureView> captures,
         List<String> assumed,
@@ -84,6 +86,7 @@ public record View(
         motors = LateList.copyOf(motors);
         tests = LateList.copyOf(tests);
         narrowing = LateList.copyOf(narrowing);
+        plan = LateList.copyOf(plan);
         busPlans = LateList.copyOf(busPlans);
         captures = LateList.copyOf(captures);
         assumed = List.copyOf(assumed);
@@ -118,6 +121,7 @@ public record View(
                 motors,
                 tests,
                 narrowing,
+                plan,
                 busPlans,
                 captures,
                 assumed,

@@ -20,9 +20,9 @@ import servowright.engine.quantity.Quantity;
  *
  * @param stated limits by what is read, from the test
  */
-record Instruments(Map<String, Accuracy> stated) {
+public record Instruments(Map<String, Accuracy> stated) {
     /** What is read, and the limits assumed when none are stated (common practice, no source). */
-    enum Reads {
+    public enum Reads {
         SCOPE_VOLTAGE("voltage", "oscilloscope with probe", 0.03),
         SCOPE_CURRENT("current", "oscilloscope with current probe", 0.03),
         SCOPE_SHUNT("voltage", "oscilloscope on the shunt", 0.03),
@@ -50,7 +50,7 @@ record Instruments(Map<String, Accuracy> stated) {
     }
 
     /** The limits of what is read. */
-    Accuracy accuracy(Reads what) {
+    public Accuracy accuracy(Reads what) {
         Accuracy own = stated.get(what.key);
         return own != null ? own : new Accuracy(what.assumedRelative, Quantity.number(0));
     }
