@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import servowright.engine.known.CoverageInterval;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Phrase;
@@ -12,6 +14,7 @@ import servowright.engine.known.Term;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.motor.Saliency;
+import servowright.engine.numeric.Interval;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.HookUp;
 import servowright.engine.quantity.Quantity;
@@ -20,6 +23,9 @@ import servowright.engine.quantity.Quantity;
 final class PhaseInductance {
     /** How far d and q usually lie from a value between them; small motors have L_q/L_d up to 2 (common practice). */
     private static final double SALIENCY_HALF_WIDTH = 0.3;
+
+    /** Same readings, same interval. */
+    private static final long SEED = 20080914;
 
     private PhaseInductance() {}
 
@@ -90,14 +96,12 @@ final class PhaseInductance {
                 "uH",
                 Dimension.INDUCTANCE,
                 "inductance matrix of the salient machine in rotor axes, derived",
-                v -> {
-                    Saliency s = Saliency.fromThreePairs(v[0], v[1], v[2]);
-                    return d ? s.dHenry() : s.qHenry();
-                },
+                v -> onAxis(v, d),
                 Term.of("ab", loops.get(0).henry(), "uH"),
                 Term.of("bc", loops.get(1).henry(), "uH"),
                 Term.of("ca", loops.get(2).henry(), "uH"));
         List<Phrase> assumptions = new ArrayList<>();
+        value = drawn(value, loops, d, symbol, working, assumptions);
         assumptions.add(Phrase.of("the rotor stood still between the readings of the three pairs"));
         loops.stream().flatMap(l -> l.assumptions().stream()).distinct().forEach(assumptions::add);
         String from = String.join(
@@ -105,9 +109,53 @@ final class PhaseInductance {
         return new Candidate(value.as(Origin.MEASURED, from), from, working.end(), assumptions);
     }
 
+    private static double onAxis(double[] v, boolean d) {
+        if (!possible(v)) {
+            return Double.NaN;
+        }
+        Saliency s = Saliency.fromThreePairs(v[0], v[1], v[2]);
+        return d ? s.dHenry() : s.qHenry();
+    }
+
+    /**
+     * Where the readings differ by little more than their last digits, the swing bends so much that first order loses its
+     * uncertainty: the value is then widened until it holds the shortest interval of draws.
+     */
+    private static Known drawn(
+            Known value,
+            List<LoopInductance> loops,
+            boolean d,
+            String symbol,
+            Working.Sheet working,
+            List<Phrase> assumptions) {
+        List<Known> readings = loops.stream().map(LoopInductance::henry).toList();
+        Optional<CoverageInterval> interval =
+                CoverageInterval.of(Dimension.INDUCTANCE, v -> onAxis(v, d), readings, new SplittableRandom(SEED));
+        if (interval.filter(CoverageInterval::drawn).isEmpty()) {
+            return value;
+        }
+        Interval range = interval.orElseThrow().range();
+        double reach = Math.max(range.high() - value.si(), value.si() - range.low()) / CoverageInterval.FACTOR;
+        double own = value.standardUncertainty();
+        double more = Math.sqrt(Math.max(0, reach * reach - own * own));
+        assumptions.add(Phrase.of("the swing of the three pairs bends: " + symbol
+                        + " lies between {low} and {high} with 95 % (shortest interval of draws)")
+                .with("low", new Quantity(range.low(), Dimension.INDUCTANCE), "uH")
+                .with("high", new Quantity(range.high(), Dimension.INDUCTANCE), "uH"));
+        return working.note(
+                "widened to hold the shortest interval of draws",
+                "{" + symbol + "}",
+                "uH",
+                "JCGM 101:2008, 5.3.4 and 7.7.4",
+                value.withPart(Source.of(symbol + " of " + loops.get(0).from() + " by draws"), more));
+    }
+
     /** Whether three readings can be those of one winding at one position: the smaller axis must come out above zero. */
     static boolean possible(List<LoopInductance> loops) {
-        double[] henry = loops.stream().mapToDouble(l -> l.henry().si()).toArray();
+        return possible(loops.stream().mapToDouble(l -> l.henry().si()).toArray());
+    }
+
+    private static boolean possible(double... henry) {
         double mean = Arrays.stream(henry).average().orElse(0);
         double most = Arrays.stream(henry).map(h -> Math.abs(h - mean)).max().orElse(0);
         return mean > 0 && most < mean / 2;

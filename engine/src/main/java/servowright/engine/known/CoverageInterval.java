@@ -31,7 +31,7 @@ public record CoverageInterval(Known value, Interval range, boolean drawn) {
     public static final double FACTOR = 2;
 
     private static final double PROBABILITY = 0.95;
-    private static final int TRIALS = 20_000;
+    private static final int TRIALS = 10_000;
 
     /** With fewer degrees of freedom Student's t has no variance. */
     private static final double FEWEST_FREEDOM = 2;
