@@ -89,18 +89,24 @@ record MotorBench(
         return limited ? kelvin : kelvin.withPart(Source.of("thermometer"), THERMOMETER_KELVIN / Math.sqrt(3));
     }
 
-    /** Speed that a drill reaches and the rotor stands. */
+    /** Speed of a drill, as stated or to be read by a tachometer with its limits. */
     Known drillSpeed() {
         return stated(TestFigure.SPEED).orElseGet(() -> {
-            double top = motor.figures()
-                    .known(MotorFigure.TOP_SPEED)
-                    .map(k -> k.si() / 2)
-                    .orElse(Double.POSITIVE_INFINITY);
-            return condition(
-                    Quantity.of(DRILL_RPM, "rpm").si() < top
-                            ? Quantity.of(DRILL_RPM, "rpm")
-                            : Quantity.of(round(new Quantity(top, Dimension.SPEED).in("rpm")), "rpm"));
+            Quantity speed = drill();
+            double u = instruments().accuracy(Instruments.Reads.SPEED).standardUncertainty(speed.si());
+            return condition(speed).withPart(Source.of("tachometer"), u);
         });
+    }
+
+    /** What a drill reaches and the rotor stands. */
+    private Quantity drill() {
+        Quantity usual = Quantity.of(DRILL_RPM, "rpm");
+        return motor.figures()
+                .known(MotorFigure.TOP_SPEED)
+                .map(k -> k.value().in("rpm") / 2)
+                .filter(half -> half < DRILL_RPM)
+                .map(half -> Quantity.of(round(half), "rpm"))
+                .orElse(usual);
     }
 
     /** Half of what the drive could reach without load on the empty supply; that of a drill while that is not known. */
@@ -109,7 +115,7 @@ record MotorBench(
         Optional<Known> flux = identified.best(MotorParameter.FLUX_LINKAGE).found();
         Optional<Known> pairs = identified.best(MotorParameter.POLE_PAIRS).found();
         if (volts.isEmpty() || flux.isEmpty() || pairs.isEmpty()) {
-            return drillSpeed();
+            return condition(drill());
         }
         double phasePeak = volts.get().stated().lower().si() / Math.sqrt(3);
         MotorConstants constants = MotorConstants.ofFluxLinkage(

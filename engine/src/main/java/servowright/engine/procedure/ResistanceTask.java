@@ -34,8 +34,8 @@ final class ResistanceTask implements MotorTask {
                 Phrase.of("Drive disconnected, motor at rest and at room temperature for an hour; note it."),
                 Phrase.of("Four wires: current through A and B, voltage on the same terminals inside the current"
                                 + " clips; {low} and {high}.")
-                        .with("low", bench.current(0.1), "A")
-                        .with("high", bench.current(0.2), "A"),
+                        .with("low", bench.gentleCurrent(), "A")
+                        .with("high", bench.gentleCurrent().times(2), "A"),
                 Phrase.of("Then B to C and C to A. With a two-wire meter short its tips and take that off."));
     }
 
