@@ -75,13 +75,30 @@ final class FieldReduction {
         return Declared.of((Stated) QuantityText.parse(text), NOWHERE);
     }
 
-    static IdentifiedMachine identified(
+    /** Several recordings as as many tests of one kind, in their order. */
+    static List<TestResult> reduced(
             TestKind kind,
-            Motor motor,
-            Recording recording,
+            Map<String, Recording> recordings,
             Map<String, String> channels,
-            Figures<TestFigure> figures) {
-        Machine machine = new Machine(
+            Map<String, Figures<TestFigure>> figures) {
+        List<BenchTest> tests = recordings.keySet().stream()
+                .map(name -> new BenchTest(
+                        "field " + name,
+                        NOWHERE,
+                        kind,
+                        "m",
+                        Optional.of(name),
+                        channels,
+                        figures.getOrDefault(name, Figures.none()),
+                        List.of(),
+                        Map.of()))
+                .toList();
+        return Identification.identify(machine(unknownMotor()), tests, recordings)
+                .tests();
+    }
+
+    private static Machine machine(Motor motor) {
+        return new Machine(
                 "Field",
                 "",
                 Figures.none(),
@@ -91,9 +108,17 @@ final class FieldReduction {
                 Map.of(),
                 Map.of(),
                 Bus.none());
+    }
+
+    static IdentifiedMachine identified(
+            TestKind kind,
+            Motor motor,
+            Recording recording,
+            Map<String, String> channels,
+            Figures<TestFigure> figures) {
         BenchTest test = new BenchTest(
                 "field 1", NOWHERE, kind, "m", Optional.of(recording.name()), channels, figures, List.of(), Map.of());
-        return Identification.identify(machine, List.of(test), Map.of(recording.name(), recording));
+        return Identification.identify(machine(motor), List.of(test), Map.of(recording.name(), recording));
     }
 
     static TestResult reduced(

@@ -72,6 +72,8 @@ final class MotorIdentification {
         Optional<Known> torqueConstant = torqueConstant(pairs);
         onTheConstants(pairs, torqueConstant);
         drag();
+        reduce(TestKind.RESPONSE_RUN, ResponseParameter.GAIN, ResponseRunTest::of);
+        sines();
         if (!of(TestKind.HEATING).isEmpty()) {
             plain(MotorParameter.THERMAL_RESISTANCE, MotorFigure.THERMAL_RESISTANCE);
         }
@@ -216,6 +218,19 @@ final class MotorIdentification {
                         .map(l -> l.candidate().value());
         return Stream.concat(lacking, CoastDowns.of(readable, declared).stream())
                 .toList();
+    }
+
+    private void sines() {
+        List<SineResponseTest> readable = new ArrayList<>();
+        for (BenchTest test : of(TestKind.SINE_RESPONSE)) {
+            Optional<Recording> recording = recording(test);
+            if (test.recording().isPresent() && recording.isEmpty()) {
+                keep(absent(test, ResponseParameter.RATIO));
+            } else {
+                readable.add(SineResponseTest.of(test, recording));
+            }
+        }
+        SineResponses.of(readable).forEach(this::keep);
     }
 
     /** Asked for only when a test was made that could tell: no prediction needs it otherwise. */

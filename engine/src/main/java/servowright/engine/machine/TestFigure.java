@@ -30,6 +30,7 @@ public enum TestFigure implements Key.Named {
             "6.0 A ± 1 %")),
     ARM(Key.figure("arm", "lever arm from shaft to scale", q(0.1, "mm"), q(10, "m"), "120 mm ± 0.5 mm")),
     PROBE(Key.figure("probe", "probe factor to multiply by", Quantity.number(0.001), Quantity.number(10_000), "10")),
+    FREQUENCY(Key.figure("frequency", "frequency of the sine put in", q(1e-6, "Hz"), q(100, "kHz"), "3.86 Hz")),
     ORDERS(Key.count("orders", "highest harmonic of the angle error to look for", 1, 32, "4"));
 
     private final Key key;

@@ -28,6 +28,10 @@ public enum TestKind {
     CURRENT_SENSING("current sensing"),
     /** What a drive logs while its axis moves: resistance, back-EMF, inertia, drag. */
     AXIS_LOG("axis log"),
+    /** A sine of one frequency in, what comes out held against it; several make a frequency response. */
+    SINE_RESPONSE("sine response"),
+    /** Any excitation with what comes out: gain, time constant and delay. */
+    RESPONSE_RUN("response run"),
     /** Loaded until warm, then the winding read while it cools: thermal resistance. */
     HEATING("heating"),
     /** The shaft turned once by hand, the angle sensor read: is it fit to be calibrated at all? */

@@ -1,0 +1,126 @@
+package servowright.engine.bench;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import servowright.engine.known.Known;
+import servowright.engine.known.Origin;
+import servowright.engine.known.Outcome;
+import servowright.engine.known.Outcome.Missing;
+import servowright.engine.known.Phrase;
+import servowright.engine.known.Source;
+import servowright.engine.known.Working;
+import servowright.engine.machine.BenchTest;
+import servowright.engine.quantity.Dimension;
+import servowright.engine.quantity.Quantity;
+import servowright.engine.quantity.Unit;
+import servowright.engine.recording.Channel;
+import servowright.engine.recording.Recording;
+import servowright.engine.recording.Spread;
+
+/**
+ * What was put into something and what came out, recorded together.
+ *
+ * @param gain    dimension of output over input
+ * @param outUnit unit to show the output in; empty for bare numbers
+ * @param said    what the test says of both
+ * @param remarks what was found and how it was handled
+ */
+record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said, List<Phrase> remarks) {
+    private static final double OFTEN = 0.04;
+
+    InAndOut {
+        remarks = List.copyOf(remarks);
+    }
+
+    /** Both, or what is missing. */
+    static Outcome<InAndOut> of(BenchTest test, Recording recording) {
+        Optional<Channel> first = shown(test, recording, "input");
+        Optional<Channel> second = shown(test, recording, "output");
+        if (first.isEmpty() || second.isEmpty()) {
+            return Outcome.missing(
+                    "an input and an output in " + recording.name(), "state channels: {..: input, ..: output}");
+        }
+        Outcome<Trace> in = Trace.of(test, recording, first.get());
+        Outcome<Trace> out = Trace.of(test, recording, second.get());
+        if (in instanceof Missing<Trace> why) {
+            return why.forAnother();
+        }
+        if (out instanceof Missing<Trace> why) {
+            return why.forAnother();
+        }
+        Trace u = in.found().orElseThrow();
+        Trace y = out.found().orElseThrow();
+        if (u.count() != y.count()) {
+            return Outcome.missing(
+                    "input and output of " + recording.name() + " at the same times", "record both without gaps");
+        }
+        if (y.saturation().isPresent()) {
+            return Outcome.missing(
+                    "an output in " + recording.name() + " that does not run into its limit: " + y.channel()
+                            + " is cut off",
+                    "choose a larger range or a smaller input, and record again");
+        }
+        List<Phrase> remarks = new ArrayList<>(u.remarks());
+        y.remarks().stream().filter(r -> !remarks.contains(r)).forEach(remarks::add);
+        atLimit(y).ifPresent(remarks::add);
+        Dimension gain = dimension(second.get()).over(dimension(first.get()));
+        String unit = second.get().unit().map(Unit::symbol).orElse("");
+        String said = said(test, first.get()) + " to " + said(test, second.get());
+        return Outcome.answer(new InAndOut(u, y, gain, unit, said, remarks), Working.NONE);
+    }
+
+    /** An output that stands at one of its extremes for long: it rests there, or it is cut off. */
+    private static Optional<Phrase> atLimit(Trace out) {
+        Spread spread = Spread.of(out.values());
+        double share = Math.max(share(out, spread.most()), share(out, spread.least()));
+        return share < OFTEN
+                ? Optional.empty()
+                : Optional.of(Phrase.of(out.channel()
+                                + " stands at its largest or its least value in {share} of the samples: if it is cut off there, the gain comes"
+                                + " out too small")
+                        .with("share", Quantity.number(share), "%"));
+    }
+
+    private static double share(Trace out, double level) {
+        return Arrays.stream(out.values()).filter(v -> v == level).count() / (double) out.count();
+    }
+
+    private static Optional<Channel> shown(BenchTest test, Recording recording, String word) {
+        return recording.channels().stream()
+                .filter(c -> said(test, c).contains(word))
+                .findFirst();
+    }
+
+    private static String said(BenchTest test, Channel channel) {
+        return test.channels().getOrDefault(channel.name(), "").toLowerCase(Locale.ROOT);
+    }
+
+    private static Dimension dimension(Channel channel) {
+        return channel.unit().map(Unit::dimension).orElse(Dimension.NUMBER);
+    }
+
+    /** What every gain of the two rests on. */
+    static Phrase assumption() {
+        return Phrase.of("scales of input and output taken as exact: an error of theirs is one of the gain");
+    }
+
+    /** A figure that this test found. */
+    static Candidate candidate(
+            BenchTest test,
+            ResponseParameter what,
+            Quantity value,
+            double standard,
+            double freedom,
+            String how,
+            String source) {
+        Known known = Known.of(
+                value, standard, Source.of(test.id() + " " + what.symbol(), freedom), Origin.MEASURED, test.id());
+        Working.Sheet working = Working.begin();
+        working.note(how, "{" + what.symbol() + "}", what.unit(), source, known);
+        boolean scaled = what == ResponseParameter.GAIN || what == ResponseParameter.RATIO;
+        return new Candidate(known, test.id(), working.end(), scaled ? List.of(assumption()) : List.of());
+    }
+}
