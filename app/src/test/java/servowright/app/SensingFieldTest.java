@@ -68,4 +68,15 @@ class SensingFieldTest {
                         "A is never positive, B is never positive, C is never negative: upper switch of leg C shorted"))
                 .isTrue();
     }
+
+    /** A is never positive, B never negative, C about nothing: two switches would explain it, and an offset of B hides which. */
+    @Test
+    void names_both_switches_that_a_small_current_leaves_open() {
+        TestResult result = reduced("short_hb2_high.txt");
+        assertThat(FieldReduction.says(result, "A is never positive, B is never negative"))
+                .isTrue();
+        assertThat(FieldReduction.says(result, "upper switch of leg B shorted")).isTrue();
+        assertThat(share(result, 'A', "above")).isLessThan(0.03);
+        assertThat(share(result, 'B', "below")).isLessThan(0.03);
+    }
 }

@@ -27,8 +27,12 @@ final class BridgeWords {
         return details;
     }
 
-    /** What is wrong, where something is. */
-    static Optional<String> verdict(BridgeSigns signs) {
+    /**
+     * What is wrong, where something is.
+     *
+     * @param large the same with small currents counted as none: one of them may be no more than an offset of its sensor
+     */
+    static Optional<String> verdict(BridgeSigns signs, BridgeSigns large) {
         if (signs.healthy()) {
             return Optional.empty();
         }
@@ -40,11 +44,16 @@ final class BridgeWords {
             }
         }
         String suspects = signs.suspects().stream().map(BridgeWords::words).collect(Collectors.joining(", or "));
+        String others = large.suspects().stream()
+                .filter(s -> !signs.suspects().contains(s))
+                .map(BridgeWords::words)
+                .collect(Collectors.joining(", or "));
         if (seen.isEmpty()) {
             return Optional.of("not every phase takes both signs, and none is one-sided: the motor hardly turns");
         }
-        return Optional.of(
-                String.join(", ", seen) + (suspects.isEmpty() ? ": no single switch explains it" : ": " + suspects));
+        return Optional.of(String.join(", ", seen)
+                + (suspects.isEmpty() ? ": no single switch explains it" : ": " + suspects)
+                + (others.isEmpty() ? "" : "; or, if a small current is only an offset, " + others));
     }
 
     private static String words(Suspect suspect) {

@@ -31,6 +31,9 @@ final class CurrentSensingTest {
     /** Currents below this share of the largest count as none. */
     private static final double BAND = 0.1;
 
+    /** Currents below this share may be offsets of their sensors. */
+    private static final double LARGE = 0.3;
+
     /** Phases a third of a turn apart correlate by −1/2; unequal sizes move that a little. */
     private static final double LEAST_CORRELATION = -0.8;
 
@@ -134,7 +137,8 @@ final class CurrentSensingTest {
                         i -> Statistics.quantile(Arrays.stream(i).map(Math::abs).toArray(), 0.99))
                 .max()
                 .orElse(0);
-        if (!bothSigns(BridgeSigns.of(Math.max(BAND * largest, 1e-9), all), largest, phases)) {
+        BridgeSigns large = BridgeSigns.of(Math.max(LARGE * largest, 1e-9), all);
+        if (!bothSigns(BridgeSigns.of(Math.max(BAND * largest, 1e-9), all), large, largest, phases)) {
             sheet.missing(
                     SensingParameter.OFFSET_A,
                     "currents of both signs in every phase of " + test.id(),
@@ -165,9 +169,9 @@ final class CurrentSensingTest {
         results(whole, fit.get(), largest);
     }
 
-    private boolean bothSigns(BridgeSigns signs, double largest, PhaseTraces phases) {
+    private boolean bothSigns(BridgeSigns signs, BridgeSigns large, double largest, PhaseTraces phases) {
         BridgeWords.of(signs, BAND * largest, phases.phases()).forEach(sheet::detail);
-        BridgeWords.verdict(signs).ifPresent(sheet::remark);
+        BridgeWords.verdict(signs, large).ifPresent(sheet::remark);
         return signs.healthy();
     }
 

@@ -1,7 +1,6 @@
 package servowright.engine.bench;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,7 +17,6 @@ import servowright.engine.quantity.Quantity;
 import servowright.engine.quantity.Unit;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.Recording;
-import servowright.engine.recording.Spread;
 
 /**
  * What was put into something and what came out, recorded together.
@@ -29,8 +27,6 @@ import servowright.engine.recording.Spread;
  * @param remarks what was found and how it was handled
  */
 record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said, List<Phrase> remarks) {
-    private static final double OFTEN = 0.04;
-
     InAndOut {
         remarks = List.copyOf(remarks);
     }
@@ -65,27 +61,11 @@ record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said
         }
         List<Phrase> remarks = new ArrayList<>(u.remarks());
         y.remarks().stream().filter(r -> !remarks.contains(r)).forEach(remarks::add);
-        atLimit(y).ifPresent(remarks::add);
+        AtLimit.remark(y.channel(), y.values()).ifPresent(remarks::add);
         Dimension gain = dimension(second.get()).over(dimension(first.get()));
         String unit = second.get().unit().map(Unit::symbol).orElse("");
         String said = said(test, first.get()) + " to " + said(test, second.get());
         return Outcome.answer(new InAndOut(u, y, gain, unit, said, remarks), Working.NONE);
-    }
-
-    /** An output that stands at one of its extremes for long: it rests there, or it is cut off. */
-    private static Optional<Phrase> atLimit(Trace out) {
-        Spread spread = Spread.of(out.values());
-        double share = Math.max(share(out, spread.most()), share(out, spread.least()));
-        return share < OFTEN
-                ? Optional.empty()
-                : Optional.of(Phrase.of(out.channel()
-                                + " stands at its largest or its least value in {share} of the samples: if it is cut off there, the gain comes"
-                                + " out too small")
-                        .with("share", Quantity.number(share), "%"));
-    }
-
-    private static double share(Trace out, double level) {
-        return Arrays.stream(out.values()).filter(v -> v == level).count() / (double) out.count();
     }
 
     private static Optional<Channel> shown(BenchTest test, Recording recording, String word) {

@@ -55,6 +55,7 @@ final class MotorIdentification {
         Optional<Candidate> polePairs = polePairs(declaredPolePairs);
         Optional<Known> pairs = polePairs.map(Candidate::value);
         reduce(TestKind.TORQUE_STAIRS, MotorParameter.FLUX_LINKAGE, (t, r) -> TorqueStairsTest.of(t, motor, r, pairs));
+        reduce(TestKind.LOAD_CURVE, MotorParameter.FLUX_LINKAGE, (t, r) -> LoadCurveTest.of(t, motor, r, pairs));
         reduce(TestKind.AXIS_LOG, MotorParameter.PHASE_RESISTANCE, (t, r) -> AxisLogTest.of(t, motor, r, pairs));
         of(TestKind.ACCELERATION).stream()
                 .filter(AccelerationTest::givesTorqueConstant) // the others build on it
@@ -72,8 +73,7 @@ final class MotorIdentification {
         Optional<Known> torqueConstant = torqueConstant(pairs);
         onTheConstants(pairs, torqueConstant);
         drag();
-        reduce(TestKind.RESPONSE_RUN, ResponseParameter.GAIN, ResponseRunTest::of);
-        sines();
+        besideTheMotor();
         if (!of(TestKind.HEATING).isEmpty()) {
             plain(MotorParameter.THERMAL_RESISTANCE, MotorFigure.THERMAL_RESISTANCE);
         }
@@ -218,6 +218,14 @@ final class MotorIdentification {
                         .map(l -> l.candidate().value());
         return Stream.concat(lacking, CoastDowns.of(readable, declared).stream())
                 .toList();
+    }
+
+    /** Tests of what stands around a motor: its loops, its recorders, its thermistor. */
+    private void besideTheMotor() {
+        reduce(TestKind.RESPONSE_RUN, ResponseParameter.GAIN, ResponseRunTest::of);
+        sines();
+        reduce(TestKind.THERMISTOR_CHECK, ThermistorParameter.BETA, ThermistorTest::of);
+        SharedEventTest.of(of(TestKind.SHARED_EVENT), this::recording).forEach(this::keep);
     }
 
     private void sines() {

@@ -16,6 +16,7 @@ public final class Rules {
             new CoggingCountRule(),
             new PhasesDifferRule(),
             new TestRefusedRule(),
+            new ThermistorConstantsRule(),
             new SupplyWindowRule(),
             new SpeedReachRule(),
             new RotorSpeedRule(),

@@ -31,6 +31,39 @@ public enum TestFigure implements Key.Named {
     ARM(Key.figure("arm", "lever arm from shaft to scale", q(0.1, "mm"), q(10, "m"), "120 mm ± 0.5 mm")),
     PROBE(Key.figure("probe", "probe factor to multiply by", Quantity.number(0.001), Quantity.number(10_000), "10")),
     FREQUENCY(Key.figure("frequency", "frequency of the sine put in", q(1e-6, "Hz"), q(100, "kHz"), "3.86 Hz")),
+    APPLIED_VOLTAGE(Key.figure(
+            "applied_voltage", "mean voltage at the terminals of the motor", q(1, "mV"), q(10, "kV"), "12 V")),
+    DIVIDER(Key.figure(
+            "divider",
+            "fixed resistor of a divider, the thermistor between it and zero",
+            q(1, "ohm"),
+            q(100, "Mohm"),
+            "10 kohm ± 1 %")),
+    RESISTANCE_AT_25(Key.figure(
+            "resistance_at_25",
+            "declared resistance of a thermistor at 25 degC",
+            q(1, "ohm"),
+            q(100, "Mohm"),
+            "10 kohm")),
+    BETA(Key.figure("beta", "declared beta of a thermistor", q(100, "K"), q(20_000, "K"), "3435 K")),
+    THERMISTOR_A(Key.figure(
+            "thermistor_a",
+            "declared constant of a thermistor, 1/T = a + b ln R + c (ln R)^3",
+            Quantity.number(-1),
+            Quantity.number(1),
+            "1.40e-3")),
+    THERMISTOR_B(Key.figure(
+            "thermistor_b",
+            "declared factor of ln R of a thermistor",
+            Quantity.number(1e-9),
+            Quantity.number(1),
+            "2.37e-4")),
+    THERMISTOR_C(Key.figure(
+            "thermistor_c",
+            "declared factor of the cube of ln R of a thermistor",
+            Quantity.number(-1),
+            Quantity.number(1),
+            "9.90e-8")),
     ORDERS(Key.count("orders", "highest harmonic of the angle error to look for", 1, 32, "4"));
 
     private final Key key;

@@ -32,6 +32,12 @@ public enum TestKind {
     SINE_RESPONSE("sine response"),
     /** Any excitation with what comes out: gain, time constant and delay. */
     RESPONSE_RUN("response run"),
+    /** Loaded from free to standing still at one voltage: torque constant, and whether the current is the motor's at all. */
+    LOAD_CURVE("load curve"),
+    /** One event as several recorders saw it: how far their clocks are apart. */
+    SHARED_EVENT("shared event"),
+    /** A thermistor beside a thermometer: its constants, and what declared ones are worth. */
+    THERMISTOR_CHECK("thermistor check"),
     /** Loaded until warm, then the winding read while it cools: thermal resistance. */
     HEATING("heating"),
     /** The shaft turned once by hand, the angle sensor read: is it fit to be calibrated at all? */

@@ -103,6 +103,7 @@ final class RuleCases {
     private static void bench(Map<String, Supplier<Invented>> cases) {
         cases.put("phases-differ", () -> sound().test(resistance(0.12)));
         cases.put("test-refused", () -> sound().test(refused()));
+        cases.put("thermistor-constants", () -> sound().test(thermistor()));
     }
 
     private static void fit(Map<String, Supplier<Invented>> cases) {
@@ -168,6 +169,17 @@ final class RuleCases {
                         Outcome.answer(
                                 candidate(0.1, "ohm", 0.01, Origin.MEASURED, "resistance spinner 1"), Working.NONE)),
                 List.of(Phrase.of("the phases differ by {spread}").with("spread", Quantity.number(spread), "%")),
+                List.of(),
+                List.of());
+    }
+
+    /** Constants that read 18 K wrong. */
+    private static TestResult thermistor() {
+        return new TestResult(
+                test(TestKind.THERMISTOR_CHECK, "thermistor check spinner 1"),
+                Map.of(),
+                List.of(Phrase.of("the declared constants read wrong by {astray}")
+                        .with("astray", Quantity.of(18, "K"), "K")),
                 List.of(),
                 List.of());
     }
