@@ -95,7 +95,7 @@ class BenchFileTest {
                         """).lines())
                 .containsExactly(
                         "line 2, tests / 1 / test: \"spinn\" is not known here."
-                                + " Nearest: spin. Known: spin, resistance, inductance step, coast-down, no-load run, torque stairs, short circuit, acceleration, cogging run, hold map, current zero, current sensing, axis log, heating, hand turn, alignment, slow drag,"
+                                + " Nearest: spin. Known: spin, resistance, inductance step, coast-down, no-load run, torque stairs, short circuit, acceleration, cogging run, hold map, current zero, current sensing, axis log, sine response, response run, load curve, shared event, thermistor check, heating, hand turn, alignment, slow drag,"
                                 + " free run, reference run, offset at speeds, shim series, reseating.",
                         "line 3, tests / 1 / motor: there is no motor \"hubb\". Known: hub.",
                         "line 7, tests / 2 / recording: \"../spin-1.csv\" lies outside the folder of the machine."
@@ -111,7 +111,7 @@ class BenchFileTest {
                                 + " Write it like A to B, A to BC, or A to star.",
                         "line 15, tests / 4 / readings / 1 / volts: this key is not known."
                                 + " Known here: pair, current, voltage, resistance, inductance, speed, frequency,"
-                                + " field_angle, angle, offset, shim, field, magnitude, after, torque, force.",
+                                + " field_angle, angle, offset, shim, field, magnitude, temperature, after, torque, force.",
                         "line 19, tests / 5 / channels: recordings/spin-1.csv: there is no channel \"CH2\". Known: CH1.",
                         "line 20, tests / 6 / to: 50 ms is below the 0.1 s of from in line 20. Check both figures.");
     }

@@ -47,8 +47,10 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
         double[] observed = picked(windows.slopes(speed.values()), turning);
         double[] amps = picked(windows.means(amp.values()), turning);
         double[] speeds = picked(windows.means(speed.values()), turning);
-        Optional<DrivenFit> two = turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, false);
-        Optional<DrivenFit> three = turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, true);
+        Optional<DrivenFit> two =
+                turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, turning, false);
+        Optional<DrivenFit> three =
+                turning.length == 0 ? Optional.empty() : DrivenFit.of(observed, amps, speeds, turning, true);
         if (two.isEmpty() || three.isEmpty() || !follows(two.get(), observed)) {
             return Outcome.missing(
                     "a speed that follows the current in " + test.id(),
@@ -91,9 +93,9 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
     }
 
     private static boolean follows(DrivenFit fit, double[] observed) {
-        double left = fit.fit().fit().residualSd();
+        double left = fit.fit().residualSd();
         double all = Statistics.rootMeanSquare(observed);
-        return Math.abs(fit.perAmp()) > 2 * SEEN * fit.fit().standardError(0) && left < MOST_LEFT * all;
+        return Math.abs(fit.perAmp()) > 2 * SEEN * fit.standardError(0) && left < MOST_LEFT * all;
     }
 
     static double[] picked(double[] values, int[] rows) {
@@ -102,9 +104,8 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
 
     /** Whether the third term stands out, or the drag bends in another way. */
     boolean curved() {
-        return Math.abs(three.perRadian()) > SEEN * three.fit().standardError(three.bothWays() ? 4 : 3)
-                || three.fit().fit().residualSumOfSquares()
-                        < LESS_LEFT * two.fit().fit().residualSumOfSquares();
+        return Math.abs(three.perRadian()) > SEEN * three.standardError(three.bothWays() ? 4 : 3)
+                || three.fit().residualSumOfSquares() < LESS_LEFT * two.fit().residualSumOfSquares();
     }
 
     DrivenFit best() {
@@ -130,7 +131,7 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
                 .with("g", Quantity.of(g, "rad/s2"), "rad/s2")
                 .with("a", Quantity.of(fit.constantRadPerS2() / g, "A"), "A")
                 .with("b", Quantity.of(fit.perSecond() / g, "A"), "mA")
-                .with("r", Quantity.number(fit.fit().fit().rSquaredAboutZero()), "%");
+                .with("r", Quantity.number(fit.fit().rSquaredAboutZero()), "%");
     }
 
     List<Curve> curves() {
@@ -139,7 +140,7 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
                 curved() ? "three terms" : "two terms",
                 seconds,
                 observed,
-                best().fit().fit().residuals().toArray(),
+                best().fit().residuals().toArray(),
                 "s",
                 "rad/s2");
     }

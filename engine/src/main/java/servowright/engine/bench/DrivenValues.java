@@ -51,7 +51,7 @@ final class DrivenValues {
         double[][] covariance = new double[3][3];
         for (int i = 0; i < 3; i++) {
             for (int k = 0; k < 3; k++) {
-                covariance[i][k] = best.fit().covariance().at(i, k);
+                covariance[i][k] = best.covariance().at(i, k);
             }
         }
         List<Known> joint = Propagation.jointly(
@@ -61,7 +61,7 @@ final class DrivenValues {
                         Quantity.of(best.perSecond(), "1/s")),
                 covariance,
                 test.id() + " motion",
-                best.fit().degreesOfFreedom(),
+                best.freedom(),
                 Origin.MEASURED,
                 test.id());
         double share = run.curved() ? 1 / Math.sqrt(3) : 0;

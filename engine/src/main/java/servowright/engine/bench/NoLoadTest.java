@@ -33,6 +33,9 @@ final class NoLoadTest {
     /** A change by this share of the largest speed within a hundredth of the recording counts as acceleration. */
     private static final double MOST_CHANGE = 0.04;
 
+    /** Where less than this share of the turning has settled, all of it counts. */
+    private static final double SETTLED = 0.3;
+
     private static final double SEEN = 2;
     private static final double LESS_LEFT = 0.98;
     private static final String STEADY = "settled speed: the torque of the current is the drag";
@@ -42,6 +45,9 @@ final class NoLoadTest {
     private final Instruments instruments;
     private final Optional<Known> torqueConstant;
     private final List<Phrase> assumptions = new ArrayList<>();
+
+    /** Of each stretch of a shaft whose speed does not settle, forward; empty where it does. */
+    private double[] accelerations = {};
 
     private NoLoadTest(BenchTest test, Optional<Known> torqueConstant) {
         this.test = test;
@@ -65,7 +71,7 @@ final class NoLoadTest {
             return refused(why);
         }
         Points all = read.found().orElseThrow();
-        Points points = all.recorded() ? all.only(settled(all.x())) : all;
+        Points points = recording.map(r -> taken(all, r)).orElse(all);
         Outcome<AmpBasis> basis = AmpBasis.of(test, points.said());
         if (basis instanceof Missing<AmpBasis> why) {
             return refused(why);
@@ -87,6 +93,23 @@ final class NoLoadTest {
         counted.assumed().ifPresent(assumptions::add);
         terms(forward, two.get(), three, bothWays, counted);
         return sheet.end();
+    }
+
+    /** Where the speed has settled; stretches with their acceleration where it hardly ever does. */
+    private Points taken(Points all, Recording recording) {
+        double most = Arrays.stream(all.x()).map(Math::abs).max().orElse(0);
+        long turning = Arrays.stream(all.x())
+                .filter(w -> Math.abs(w) > LEAST_SPEED * most)
+                .count();
+        int[] settled = settled(all.x());
+        Optional<MovingPoints> moving = settled.length > SETTLED * turning
+                ? Optional.empty()
+                : MovingPoints.of(test, recording, all, LEAST_SPEED);
+        moving.ifPresent(m -> {
+            accelerations = m.accelerations();
+            sheet.detail(Phrase.of("the speed hardly ever settles: the current that accelerates was fitted along"));
+        });
+        return moving.map(MovingPoints::points).orElseGet(() -> all.only(settled));
     }
 
     private TestResult refused(Missing<?> why) {
@@ -121,7 +144,7 @@ final class NoLoadTest {
                 speed, amp, points.xDigits(), points.yDigits(), points.recorded(), points.said(), points.remarks());
     }
 
-    private static Optional<Fitted> fit(Points points, double[] senses, boolean bothWays, int terms) {
+    private Optional<Fitted> fit(Points points, double[] senses, boolean bothWays, int terms) {
         double[] ones = new double[senses.length];
         Arrays.fill(ones, 1);
         List<double[]> columns = new ArrayList<>(List.of(ones, points.x()));
@@ -130,6 +153,13 @@ final class NoLoadTest {
         }
         if (bothWays) {
             columns.add(senses);
+        }
+        if (accelerations.length > 0) {
+            double[] along = accelerations.clone();
+            for (int i = 0; i < along.length; i++) {
+                along[i] *= senses[i];
+            }
+            columns.add(along);
         }
         return points.y().length <= columns.size()
                 ? Optional.empty()
@@ -224,5 +254,9 @@ final class NoLoadTest {
             phrase = phrase.with("off", Quantity.of(fit.parameters()[terms], "A"), "mA");
         }
         sheet.detail(phrase);
+        if (accelerations.length > 0) {
+            sheet.detail(Phrase.of(name + " take {m} to accelerate by one radian per second squared")
+                    .with("m", Quantity.of(fit.parameters()[terms + (bothWays ? 1 : 0)], "A s2/rad"), "mA s2/rad"));
+        }
     }
 }

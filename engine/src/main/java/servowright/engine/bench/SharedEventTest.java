@@ -47,12 +47,23 @@ final class SharedEventTest {
         for (SharedEventTest one : all.subList(Math.min(1, all.size()), all.size())) {
             one.against(all.get(0));
         }
+        if (all.size() > 1 && all.get(0).trace.isPresent()) {
+            all.get(0).first();
+        }
         if (all.size() == 1 && all.get(0).trace.isPresent()) {
             all.get(0)
                     .missing(
                             "a second recording of what " + tests.get(0).id() + " shows", "state another shared event");
         }
         return all.stream().map(s -> s.sheet.end()).toList();
+    }
+
+    /** Its own clock is that of the others. */
+    private void first() {
+        Known zero = Known.exact(Quantity.of(0, "s"), Origin.DERIVED, test.id());
+        Working.Sheet working = Working.begin();
+        working.note("the clock that the others are held against", "{δ}", "ms", "definition", zero);
+        sheet.value(RecorderParameter.CLOCK_OFFSET, new Candidate(zero, test.id(), working.end()));
     }
 
     private void missing(String need, String settle) {

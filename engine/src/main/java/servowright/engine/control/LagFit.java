@@ -70,13 +70,13 @@ public record LagFit(
     }
 
     /**
-     * Gains for small and for large outputs, about the median size, τ, T and start being held; empty where there are not both.
+     * Gains for small and for large outputs, below and above half of the largest, τ, T and start being held; empty where there are not both.
      *
      * @return fit with parameters small gain, large gain and offset
      */
     public Optional<BlockJackknife> byLevel(double[] output) {
         double[] f = run.forced();
-        double middle = Statistics.median(Arrays.stream(f).map(Math::abs).toArray());
+        double middle = Arrays.stream(f).map(Math::abs).max().orElse(0) / 2;
         double[] small =
                 Arrays.stream(f).map(v -> Math.abs(v) <= middle ? v : 0).toArray();
         double[] large = Arrays.stream(f).map(v -> Math.abs(v) > middle ? v : 0).toArray();

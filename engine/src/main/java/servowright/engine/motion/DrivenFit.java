@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import servowright.engine.numeric.BlockJackknife;
+import servowright.engine.numeric.Covariance;
 import servowright.engine.numeric.Design;
+import servowright.engine.numeric.LinearFit;
+import servowright.engine.numeric.NeighbourCovariance;
 import servowright.engine.quantity.Require;
 
 /**
@@ -20,8 +24,15 @@ import servowright.engine.quantity.Require;
  * @param bothWays whether both senses of rotation are in it, and c was fitted
  * @param quadratic whether k was fitted; it is 0 otherwise
  * @param fit      g rad/s² per ampere, a rad/s², b 1/s and, if fitted, c rad/s² and k 1/rad
+ * @param covariance of the same: from neighbours where noise of the speed outweighs everything else, which returns with the other sign in
+ *                 the next stretch; from stretches left out otherwise
+ * @param freedom  degrees of freedom of that
  */
-public record DrivenFit(boolean bothWays, boolean quadratic, BlockJackknife fit) {
+public record DrivenFit(boolean bothWays, boolean quadratic, LinearFit fit, Covariance covariance, double freedom) {
+    /** Noise of the speed alone gives neighbours that overlap by half a correlation of −1/2. */
+    private static final double RETURNS = -0.3;
+
+    private static final int LAGS = 3;
     private static final int STRETCHES = 16;
 
     /**
@@ -33,6 +44,16 @@ public record DrivenFit(boolean bothWays, boolean quadratic, BlockJackknife fit)
      * @param quadratic     whether to fit the third term of the drag
      */
     public static Optional<DrivenFit> of(double[] accelerations, double[] amps, double[] speeds, boolean quadratic) {
+        return of(accelerations, amps, speeds, IntStream.range(0, speeds.length).toArray(), quadratic);
+    }
+
+    /**
+     * The same, of stretches some of which are missing.
+     *
+     * @param positions which stretch of the run each is; neighbours are 1 apart
+     */
+    public static Optional<DrivenFit> of(
+            double[] accelerations, double[] amps, double[] speeds, int[] positions, boolean quadratic) {
         Require.atLeast("stretches", 1, accelerations.length);
         boolean forward = Arrays.stream(speeds).anyMatch(w -> w > 0);
         boolean backward = Arrays.stream(speeds).anyMatch(w -> w < 0);
@@ -49,8 +70,26 @@ public record DrivenFit(boolean bothWays, boolean quadratic, BlockJackknife fit)
         if (quadratic) {
             columns.add(Arrays.stream(speeds).map(w -> -w * Math.abs(w)).toArray());
         }
-        return BlockJackknife.of(Design.ofColumns(columns.toArray(double[][]::new)), accelerations, STRETCHES)
-                .map(fit -> new DrivenFit(bothWays, quadratic, fit));
+        Design design = Design.ofColumns(columns.toArray(double[][]::new));
+        return BlockJackknife.of(design, accelerations, STRETCHES)
+                .map(stretches -> judged(bothWays, quadratic, design, stretches, positions));
+    }
+
+    private static DrivenFit judged(
+            boolean bothWays, boolean quadratic, Design design, BlockJackknife stretches, int... positions) {
+        LinearFit fit = stretches.fit();
+        Optional<Covariance> returning = NeighbourCovariance.correlation(fit, positions) < RETURNS
+                ? NeighbourCovariance.of(design, fit, positions, LAGS)
+                : Optional.empty();
+        return returning
+                .map(c -> new DrivenFit(bothWays, quadratic, fit, c, fit.degreesOfFreedom() / 2.0))
+                .orElseGet(() ->
+                        new DrivenFit(bothWays, quadratic, fit, stretches.covariance(), stretches.degreesOfFreedom()));
+    }
+
+    /** Standard uncertainty of a term, counted as in the fit. */
+    public double standardError(int term) {
+        return covariance.standardDeviation(term);
     }
 
     /** g, acceleration per ampere, rad/s² per A. */

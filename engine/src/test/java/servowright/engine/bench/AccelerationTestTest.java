@@ -9,6 +9,7 @@ import servowright.engine.machine.Motor;
 import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
+import servowright.engine.recording.Channel;
 import servowright.engine.recording.Recording;
 
 /** Free shafts under a changing current, integrated step by step in {@link AxisLogTestTest} apart from the formulas under test. */
@@ -41,9 +42,12 @@ class AccelerationTestTest {
         return holds;
     }
 
-    /** They hold the truth in 98 to 99 of 100 draws: wider than they need to be, for a reason not found. */
+    /**
+     * The dry drag comes out a little wide: where a bend of the drag seems to stand out by chance, in one draw of twenty, both models widen
+     * it.
+     */
     @Test
-    void intervals_hold_the_truth_at_least_as_often_as_they_say() {
+    void intervals_hold_the_truth_as_often_as_they_say() {
         int[] held = new int[COUNTED.length];
         for (int k = 0; k < 300; k++) {
             boolean[] holds = holds(new Random(9600 + k));
@@ -53,13 +57,15 @@ class AccelerationTestTest {
         }
         System.out.println("acceleration, seed 9600: of 300 intervals hold the truth " + Arrays.toString(held));
         for (int j = 0; j < held.length; j++) {
-            assertThat(held[j] / 300.0).as(COUNTED[j].words() + ", seed 9600").isGreaterThanOrEqualTo(0.92);
+            assertThat(held[j] / 300.0)
+                    .as(COUNTED[j].words() + ", seed 9600")
+                    .isBetween(0.92, COUNTED[j] == MotorParameter.DRY_DRAG ? 0.99 : 0.98);
         }
     }
 
-    /** The torque constant by a stated inertia; as wide as the inertia above. */
+    /** The torque constant by a stated inertia. */
     @Test
-    void intervals_of_the_torque_constant_hold_at_least_as_often() {
+    void intervals_of_the_torque_constant_hold_as_often() {
         assertThat(Given.share("torque constant by acceleration", 9700, random -> {
                     AxisLogTestTest.Truth m = drawn(random);
                     double kgCm2 = 1e4 * m.inertia() * (1 + Given.within(random, 0.0001));
@@ -71,7 +77,7 @@ class AccelerationTestTest {
                             AxisLogTestTest.log(m, 1, random));
                     return Given.holds(Given.value(result, MotorParameter.FLUX_LINKAGE), m.flux());
                 }))
-                .isGreaterThanOrEqualTo(0.92);
+                .isBetween(0.92, 0.98);
     }
 
     @Test
@@ -88,6 +94,32 @@ class AccelerationTestTest {
                 Arrays.stream(log.channels().get(0).samples()).map(w -> -w).toArray();
         TestResult turned = reduced(log, reversed);
         assertThat(Given.says(turned, "opposite senses")).isTrue();
+    }
+
+    @Test
+    void takes_no_other_kind_of_recording_no_cut_off_signal_and_no_single_sample() {
+        Recording log = AxisLogTestTest.log(drawn(new Random(4)), 1, new Random(5));
+        Channel speed = log.channels().get(0);
+        Channel amp = log.channels().get(1);
+        double[] cut = Arrays.stream(amp.samples()).map(i -> Math.min(i, 6)).toArray();
+        assertThat(need(Given.recording("a.csv", 1e-3, speed, Given.channel("i", "A", cut))))
+                .contains("run into its limit");
+        double[] top = Arrays.stream(speed.samples()).map(w -> Math.min(w, 40)).toArray();
+        assertThat(need(Given.recording("a.csv", 1e-3, Given.channel("w", "rad/s", top), amp)))
+                .startsWith("a speed");
+        assertThat(need(Given.recording("a.csv", 1e-3, speed))).contains("a current in");
+        assertThat(need(Given.recording("a.csv", 1e-3, Given.channel("w", "V", speed.samples()), amp)))
+                .contains("a speed in");
+        double[] one = {1};
+        assertThat(need(Given.recording("a.csv", 1e-3, Given.channel("w", "rad/s", one), Given.channel("i", "A", one))))
+                .contains("enough samples");
+    }
+
+    private static String need(Recording recording) {
+        Motor known = Given.motor(MotorFigure.POLE_PAIRS, "7", MotorFigure.FLUX_LINKAGE, "2.5 mWb ± 0.01 %");
+        return Given.need(
+                Given.reduced(known, AxisLogTestTest.test(TestKind.ACCELERATION).done(), recording)
+                        .outcome(MotorParameter.ROTOR_INERTIA));
     }
 
     private static TestResult reduced(Recording log, double[] speed) {

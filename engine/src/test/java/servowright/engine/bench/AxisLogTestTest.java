@@ -214,7 +214,6 @@ class AxisLogTestTest {
         return holds;
     }
 
-    /** The inertia rests on two fits at once and comes out a little wide. */
     @Test
     void intervals_hold_the_truth_as_often_as_they_say() {
         int[] held = new int[COUNTED.length];
@@ -226,7 +225,7 @@ class AxisLogTestTest {
         }
         System.out.println("axis log, seed 9000: of 300 intervals hold the truth " + Arrays.toString(held));
         for (int j = 0; j < held.length; j++) {
-            assertThat(held[j] / 300.0).as(COUNTED[j].words() + ", seed 9000").isBetween(0.92, 0.99);
+            assertThat(held[j] / 300.0).as(COUNTED[j].words() + ", seed 9000").isBetween(0.92, 0.98);
         }
     }
 }

@@ -122,6 +122,53 @@ class NoLoadTestTest {
         return Given.need(reduced(test, recordings).outcome(MotorParameter.DRY_DRAG));
     }
 
+    private static final double JOINT_INERTIA = 4e-4;
+
+    /** A joint that swings to and fro and never settles; its current also accelerates it. */
+    private static Recording swinging(double dry, double viscous, double zero, Random random) {
+        double phase = 6.28 * random.nextDouble();
+        double hum = 6.28 * random.nextDouble();
+        double[] speed = Given.sampled(6000, 1e-2, t -> 80 * Math.sin(0.9 * t + phase) + 30 * Math.sin(2.3 * t));
+        double[] amp = new double[6000];
+        for (int i = 0; i < amp.length; i++) {
+            double t = i * 1e-2;
+            double slope = 72 * Math.cos(0.9 * t + phase) + 69 * Math.cos(2.3 * t);
+            double torque = JOINT_INERTIA * slope + dry * Math.signum(speed[i]) + viscous * speed[i];
+            amp[i] = torque / KT + zero + 0.01 * Math.sin(2 * Math.PI * 50.2 * t + hum);
+        }
+        double[] noisy = Given.noisy(amp, 0.05, random);
+        return recording(
+                Given.noisy(speed, 0.2, random),
+                Arrays.stream(noisy).map(a -> 0.01 * Math.rint(a / 0.01)).toArray());
+    }
+
+    @Test
+    void takes_off_the_current_that_accelerates_where_the_speed_never_settles() {
+        TestResult result = reduced(recorded(), swinging(0.02, 1e-4, 0.1, new Random(4)));
+        assertThat(Given.says(result, "hardly ever settles")).isTrue();
+        assertThat(Given.value(result, MotorParameter.DRY_DRAG).si()).isCloseTo(0.02, within(4e-4));
+        assertThat(Given.value(result, MotorParameter.VISCOUS_DRAG).si()).isCloseTo(1e-4, within(5e-6));
+        assertThat(Given.figure(result, "two terms take", "m").si()).isCloseTo(JOINT_INERTIA / KT, within(3e-4));
+    }
+
+    @Test
+    void intervals_of_a_swinging_joint_hold_the_truth_as_often_as_they_say() {
+        int[] held = new int[2];
+        for (int k = 0; k < 300; k++) {
+            Random random = new Random(5200 + k);
+            double dry = 0.015 + 0.01 * random.nextDouble();
+            double viscous = 1e-4 * (0.5 + random.nextDouble());
+            Recording swing = swinging(dry, viscous, Given.within(random, 0.1), random);
+            TestResult result = reduced(recorded().limits("current", "± 0.01 %"), swing);
+            held[0] += Given.holds(Given.value(result, MotorParameter.DRY_DRAG), dry) ? 1 : 0;
+            held[1] += Given.holds(Given.value(result, MotorParameter.VISCOUS_DRAG), viscous) ? 1 : 0;
+        }
+        System.out.println("swinging joint, seed 5200: of 300 intervals hold the truth " + Arrays.toString(held));
+        for (int count : held) {
+            assertThat(count / 300.0).as("seed 5200").isBetween(0.92, 0.98);
+        }
+    }
+
     private static boolean holds(Random random, MotorParameter what) {
         double dry = 0.005 * Math.exp(random.nextDouble());
         double viscous = 2e-5 * (0.5 + random.nextDouble());
