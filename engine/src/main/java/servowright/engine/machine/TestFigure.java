@@ -40,7 +40,7 @@ public enum TestFigure implements Key.Named {
             q(100, "Mohm"),
             "10 kohm ± 1 %")),
     RESISTANCE_AT_25(Key.figure(
-            "resistance_at_25",
+            "thermistor_resistance",
             "declared resistance of a thermistor at 25 degC",
             q(1, "ohm"),
             q(100, "Mohm"),
