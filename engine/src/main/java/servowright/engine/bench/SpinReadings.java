@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import servowright.engine.bench.Instruments.Reads;
 import servowright.engine.known.Known;
+import servowright.engine.known.Outcome;
 import servowright.engine.known.Phrase;
-import servowright.engine.known.Source;
 import servowright.engine.known.Term;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Declared;
@@ -14,17 +14,15 @@ import servowright.engine.machine.Motor;
 import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestFigure;
-import servowright.engine.motor.BackEmf;
 import servowright.engine.motor.ElectricalSpeed;
-import servowright.engine.motor.Waveform;
 import servowright.engine.quantity.Dimension;
-import servowright.engine.quantity.HookUp;
+import servowright.engine.quantity.Meter;
 
-/** Back-EMF spin read with a meter: RMS voltage between terminals, with frequency, or with speed and known pole pairs. */
+/**
+ * Back-EMF spin read with a meter: a voltage between terminals or behind a rectifier, with frequency, or with speed and known
+ * pole pairs.
+ */
 final class SpinReadings {
-    private static final Phrase TRUE_RMS =
-            Phrase.of("the voltmeter shows true RMS; one that averages reads up to 0.7 % low on a trapezoid");
-
     private final BenchTest test;
     private final Optional<Known> polePairs;
     private final ResultSheet sheet;
@@ -55,7 +53,6 @@ final class SpinReadings {
             add(test.readings().get(i), test.id() + " reading " + (i + 1));
         }
         if (!flux.fluxes().isEmpty()) {
-            flux.assume(TRUE_RMS);
             instruments.assumption(Reads.METER_VOLTAGE).ifPresent(flux::assume);
             sheet.value(MotorParameter.FLUX_LINKAGE, flux.result());
         } else if (!asked) {
@@ -79,25 +76,24 @@ final class SpinReadings {
                     id + " was not used: it needs a voltage above 0 and a frequency, or a speed and the pole pairs");
             return;
         }
-        Known limited = trueRms(
-                instruments.limited(Resolution.of(reading, ReadingFigure.VOLTAGE, volt.get()), Reads.METER_VOLTAGE));
-        Optional<Contacts> contacts = Contacts.parse(reading.contacts());
-        if (contacts.isEmpty() || contacts.get().hookUp() == HookUp.ONE_AGAINST_TWO) {
-            ask(id, limited, hertz.get());
-            return;
-        }
-        flux.add(
-                id + ", " + contacts.get().words(),
-                limited,
-                FluxReduction.basis(contacts.get().hookUp(), true),
-                hertz.get());
-        points.add(new SpinPoint(test, contacts.get(), limited.times(Math.sqrt(2)), hertz.get()));
+        Known limited =
+                instruments.limited(Resolution.of(reading, ReadingFigure.VOLTAGE, volt.get()), Reads.METER_VOLTAGE);
+        Optional<Meter> stated = reading.figures()
+                .get(ReadingFigure.VOLTAGE)
+                .flatMap(d -> d.stated().meter());
+        Meter meter = stated.orElse(Meter.TRUE_RMS);
+        MeterVoltage.of(test.id(), id, reading.contacts(), limited, meter, flux.sheet())
+                .fold(
+                        a -> took(id, a.value(), hertz.get(), MeterVoltage.assumption(meter, stated.isPresent())),
+                        missing -> ask(id, limited, meter, hertz.get(), missing));
     }
 
-    /** A meter reads the harmonics too: up to what a trapezoid has of them. */
-    private Known trueRms(Known volt) {
-        double most = BackEmf.trueRmsExcess(Waveform.TRAPEZOID_120);
-        return volt.withPart(Source.of(test.id() + " waveform"), most * volt.si() / Math.sqrt(3));
+    private boolean took(String id, MeterVoltage read, Known hertz, Phrase assumption) {
+        String where = read.contacts().map(c -> ", " + c.words()).orElse(", behind a rectifier");
+        flux.add(id + where, read.volt(), read.basis(), hertz);
+        flux.assume(assumption);
+        read.contacts().ifPresent(c -> points.add(new SpinPoint(test, c, read.peak(), hertz)));
+        return true;
     }
 
     private Optional<Known> hertz(Reading reading, String id) {
@@ -127,13 +123,13 @@ final class SpinReadings {
                         Term.of("ω", limited, "rpm")));
     }
 
-    private void ask(String id, Known volt, Known hertz) {
+    private boolean ask(String id, Known volt, Meter meter, Known hertz, Outcome.Missing<MeterVoltage> missing) {
         asked = true;
-        sheet.detail(Phrase.of(id + ": {E} rms at {f}").with("E", volt, "V").with("f", hertz, "Hz"));
-        sheet.missing(
-                MotorParameter.FLUX_LINKAGE,
-                "where " + id + " was contacted, with the other terminals open",
-                "state pair: A to B, or A to star");
+        sheet.detail(Phrase.of(id + ": {E} " + meter.words() + " at {f}")
+                .with("E", volt, "V")
+                .with("f", hertz, "Hz"));
+        missing.needs().forEach(n -> sheet.missing(MotorParameter.FLUX_LINKAGE, n.what(), n.settle()));
+        return false;
     }
 
     private void polePairs() {

@@ -36,7 +36,8 @@ public record Key(
         CURRENT_BASIS,
         HOOK_UP,
         TEMPERATURE,
-        SIDE
+        SIDE,
+        METER
     }
 
     /** A part of the machine whose figures are enumerated. */

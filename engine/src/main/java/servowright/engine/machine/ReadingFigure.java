@@ -1,6 +1,7 @@
 package servowright.engine.machine;
 
 import static servowright.engine.machine.Key.Qualifier.CURRENT_BASIS;
+import static servowright.engine.machine.Key.Qualifier.METER;
 
 import servowright.engine.quantity.Quantity;
 
@@ -8,7 +9,8 @@ import servowright.engine.quantity.Quantity;
 public enum ReadingFigure implements Key.Named {
     CURRENT(Key.figure("current", "current", q(-1e4, "A"), q(1e4, "A"), "1.002 A")
             .stating(CURRENT_BASIS)),
-    VOLTAGE(Key.figure("voltage", "voltage", q(-1e4, "V"), q(1e4, "V"), "0.2391 V")),
+    VOLTAGE(Key.figure("voltage", "voltage", q(-1e4, "V"), q(1e4, "V"), "0.2391 V")
+            .stating(METER)),
     RESISTANCE(Key.figure("resistance", "resistance shown by a meter", q(1, "uohm"), q(1, "Mohm"), "0.24 ohm")),
     INDUCTANCE(Key.figure("inductance", "inductance shown by a meter", q(1, "nH"), q(100, "H"), "0.31 mH")),
     SPEED(Key.figure(

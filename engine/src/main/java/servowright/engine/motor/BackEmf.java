@@ -1,5 +1,6 @@
 package servowright.engine.motor;
 
+import servowright.engine.quantity.Meter;
 import servowright.engine.quantity.Require;
 import servowright.engine.quantity.VoltageBasis;
 
@@ -42,11 +43,18 @@ public final class BackEmf {
     }
 
     /**
-     * True RMS of a line voltage over the RMS of its fundamental, less 1: how much a true-RMS meter reads high. 0 for a sine
-     * and 0.11 % for the ideal trapezoid of 120 degrees, between which the back-EMF of small motors lies.
+     * Fundamental that a reading suggests over the true one, less 1: what the shape of the back-EMF does to it. 0 for a sine; for the
+     * ideal trapezoid of 120 degrees 0.11 % of a true-RMS meter, -0.55 % of one that averages and of a rectifier's mean, -5.0 % of a
+     * peak. <b>Source.</b> Fourier series of the trapezoid, {@link Waveform}.
      */
-    public static double trueRmsExcess(Waveform waveform) {
-        double fundamentalRms = waveform.fundamentalPerPhasePeak() * Math.sqrt(1.5);
-        return waveform.lineRmsPerPhasePeak() / fundamentalRms - 1;
+    public static double excess(Meter meter, Waveform waveform) {
+        double linePeakOfFundamental = Math.sqrt(3) * waveform.fundamentalPerPhasePeak();
+        double suggested = switch (meter) {
+            case TRUE_RMS -> Math.sqrt(2) * waveform.lineRmsPerPhasePeak();
+            case AVERAGING -> Math.sqrt(2) * waveform.lineRmsPerPhasePeak() * waveform.averagingMeterPerTrueRms();
+            case PEAK, RECTIFIED_HELD -> waveform.linePeakPerPhasePeak();
+            case RECTIFIED -> Math.PI / 3 * waveform.sixPulseMeanPerPhasePeak();
+        };
+        return suggested / linePeakOfFundamental - 1;
     }
 }

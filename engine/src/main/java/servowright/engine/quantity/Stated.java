@@ -70,6 +70,11 @@ public record Stated(
         return qualifier(Side.values(), Side::words);
     }
 
+    /** What the instrument makes of an alternating voltage, if it was stated. */
+    public Optional<Meter> meter() {
+        return qualifier(Meter.values(), Meter::words);
+    }
+
     /** Where it was taken from, if it was stated. */
     public Optional<StatedOrigin> origin() {
         return qualifier(StatedOrigin.values(), StatedOrigin::words);
@@ -93,6 +98,7 @@ public record Stated(
                 || matches(CurrentBasis.values(), CurrentBasis::words, q)
                 || matches(HookUp.values(), HookUp::words, q)
                 || matches(Side.values(), Side::words, q)
+                || matches(Meter.values(), Meter::words, q)
                 || matches(StatedOrigin.values(), StatedOrigin::words, q)
                 || asTemperature(q).isPresent();
     }

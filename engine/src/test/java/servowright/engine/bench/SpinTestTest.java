@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.machine.BenchTest;
@@ -194,6 +197,31 @@ class SpinTestTest {
                 .result();
         double expected = 7.1 / Math.sqrt(3) / (2 * Math.PI * 350);
         assertThat(flux(result).si()).isCloseTo(expected, within(1e-3 * expected));
+    }
+
+    /**
+     * One motor, 7.1 V between two terminals at the peak and 350 Hz, as five instruments show it: 5.0205 V rms, the same of a meter that
+     * averages a sine, 7.1 V, 3/π of it behind a rectifier and the peak into a capacitor, both less two diodes of 1.2 V together.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "5.0205 V [true rms], A to B",
+        "5.0205 V [averaging], A to B",
+        "7.100 V [peak], A to B",
+        "5.580 V [rectified], ''",
+        "5.900 V [rectified into a capacitor], ''"
+    })
+    void takes_an_instrument_for_what_it_is(String volt, String pair) {
+        BenchTest test = Given.spin("spin hub 5")
+                .with(TestFigure.MAGNETS_AT, "20 degC ± 1 K")
+                .reading(pair, ReadingFigure.VOLTAGE, volt, ReadingFigure.FREQUENCY, "350.0 Hz")
+                .done();
+        Known found = flux(SpinReadings.of(test, MOTOR, Optional.empty()).result());
+        double expected = 7.1 / Math.sqrt(3) / (2 * Math.PI * 350);
+        assertThat(found.si()).isCloseTo(expected, within(2e-4 * expected));
+        double shape = volt.contains("peak") || volt.contains("capacitor") ? 0.029 : 0;
+        double diodes = volt.contains("rectified") ? 0.6 / Math.sqrt(3) / 7.1 : 0;
+        assertThat(found.standardUncertainty()).isGreaterThan(0.95 * Math.hypot(shape, diodes) * expected);
     }
 
     @Test

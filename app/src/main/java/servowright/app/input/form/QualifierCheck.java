@@ -14,6 +14,7 @@ import servowright.engine.machine.Key;
 import servowright.engine.machine.Key.Qualifier;
 import servowright.engine.quantity.CurrentBasis;
 import servowright.engine.quantity.HookUp;
+import servowright.engine.quantity.Meter;
 import servowright.engine.quantity.Side;
 import servowright.engine.quantity.Spelling;
 import servowright.engine.quantity.Stated;
@@ -102,6 +103,7 @@ public final class QualifierCheck {
                         .toList();
             case HOOK_UP -> all(HookUp.values(), HookUp::words);
             case SIDE -> all(Side.values(), Side::words);
+            case METER -> all(Meter.values(), Meter::words);
             case TEMPERATURE -> List.of();
         };
     }
