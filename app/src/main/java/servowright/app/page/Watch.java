@@ -156,13 +156,13 @@ public final class Watch implements AutoCloseable {
         String why = "It took longer than " + s + " s and was given up. A change of the files starts it again.";
         future.completeOnTimeout(new Sight.Stopped(why), s, TimeUnit.SECONDS);
         work = threads;
-        future.whenComplete((sight, fault) -> threads.shutdownNow());
+        CompletableFuture<Sight> unused = future.whenComplete((sight, fault) -> threads.shutdownNow());
         return future;
     }
 
     /** Those who wait for what is out of date are given what takes its place. */
     private static void follow(CompletableFuture<Sight> old, CompletableFuture<Sight> fresh) {
-        fresh.whenComplete((sight, fault) -> {
+        CompletableFuture<Sight> unused = fresh.whenComplete((sight, fault) -> {
             if (fault == null) {
                 old.complete(sight);
             } else {
