@@ -2,6 +2,7 @@ package servowright.engine.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
 import servowright.engine.known.Outcome;
@@ -39,8 +40,7 @@ final class SharedEventTest {
     }
 
     /** The event of each test, held against that of the first. */
-    static List<TestResult> of(
-            List<BenchTest> tests, java.util.function.Function<BenchTest, Optional<Recording>> recordings) {
+    static List<TestResult> of(List<BenchTest> tests, Function<BenchTest, Optional<Recording>> recordings) {
         List<SharedEventTest> all = tests.stream()
                 .map(t -> new SharedEventTest(t, recordings.apply(t)))
                 .toList();

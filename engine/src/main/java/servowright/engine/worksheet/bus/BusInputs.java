@@ -5,6 +5,7 @@ import servowright.engine.bus.FdFrame;
 import servowright.engine.bus.IdLength;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
+import servowright.engine.worksheet.Calculation;
 import servowright.engine.worksheet.Contradictions;
 import servowright.engine.worksheet.Input;
 import servowright.engine.worksheet.Inputs;
@@ -70,6 +71,14 @@ final class BusInputs {
             so.when(!fd && over, name, "a classical frame carries at most 8 bytes", "Give format=fd.");
         }
         return so.when(!fd && in.has("data_rate"), "data_rate", "classical frames have one rate", "Give format=fd.");
+    }
+
+    /** Asks for the second rate that FD frames have. */
+    static Calculation withRates(Calculation c) {
+        return c.needs(
+                !isFd(c.inputs()) || c.inputs().has("data_rate"),
+                "bit rate of the data phase",
+                "give data_rate, for example 5 Mbit/s");
     }
 
     /** Length of the longest frame with that many bytes, ns. */

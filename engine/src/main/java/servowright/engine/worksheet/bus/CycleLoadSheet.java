@@ -67,12 +67,8 @@ public final class CycleLoadSheet implements Worksheet {
 
     @Override
     public Outcome<Results> compute(Inputs inputs) {
-        return Calculation.of(DECLARATION, inputs)
+        return BusInputs.withRates(Calculation.of(DECLARATION, inputs))
                 .needs("axes", "command", "reply", "rate")
-                .needs(
-                        !BusInputs.isFd(inputs) || inputs.has("data_rate"),
-                        "bit rate of the data phase",
-                        "give data_rate, for example 5 Mbit/s")
                 .work(CycleLoadSheet::fill);
     }
 

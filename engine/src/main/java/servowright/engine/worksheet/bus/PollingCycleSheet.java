@@ -69,12 +69,8 @@ public final class PollingCycleSheet implements Worksheet {
 
     @Override
     public Outcome<Results> compute(Inputs inputs) {
-        return Calculation.of(DECLARATION, inputs)
+        return BusInputs.withRates(Calculation.of(DECLARATION, inputs))
                 .needs("axes", "command", "reply", "rate")
-                .needs(
-                        !BusInputs.isFd(inputs) || inputs.has("data_rate"),
-                        "bit rate of the data phase",
-                        "give data_rate, for example 5 Mbit/s")
                 .needs(
                         dead(inputs) == 0 || inputs.has("time_out"),
                         "time-out of an axis that does not answer",

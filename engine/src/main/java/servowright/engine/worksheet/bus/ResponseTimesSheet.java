@@ -136,12 +136,8 @@ public final class ResponseTimesSheet implements Worksheet {
 
     @Override
     public Outcome<Results> compute(Inputs inputs) {
-        return Calculation.of(DECLARATION, inputs)
+        return BusInputs.withRates(Calculation.of(DECLARATION, inputs))
                 .needs("message", "rate")
-                .needs(
-                        !BusInputs.isFd(inputs) || inputs.has("data_rate"),
-                        "bit rate of the data phase",
-                        "give data_rate, for example 5 Mbit/s")
                 .work(ResponseTimesSheet::fill);
     }
 

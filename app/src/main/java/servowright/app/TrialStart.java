@@ -15,17 +15,17 @@ import servowright.app.cli.PageDoor;
 import servowright.app.cli.Screen;
 
 /** Does once what people start most often, so that the launcher can note which classes that takes. Shows nothing. */
-final class Rehearsal {
-    private static final String VERSION = "rehearsal";
+final class TrialStart {
+    private static final String VERSION = "trial";
     private static final int WIDTH = 80;
 
     /** The dossier comes first: it alone is not shown before the assessment is there. */
     static final List<String> VIEWS =
             List.of("/dossier/dossier.html", "/own/page.js", "/findings", "/bench", "/mount", "/bus");
 
-    private Rehearsal() {}
+    private TrialStart() {}
 
-    /** Rehearses with the folder that is named first. */
+    /** Starts on trial with the folder that is named first. */
     public static void main(String[] words) throws IOException {
         run(Path.of(words[0]));
         System.exit(0);
@@ -40,7 +40,7 @@ final class Rehearsal {
         try (PageDoor.Served page = PageOpener.open(new MachineReader(VERSION), folder, 0, VERSION)) {
             URI address = URI.create(page.address());
             return Stream.concat(Stream.of(address), VIEWS.stream().map(address::resolve))
-                    .filter(Rehearsal::shown)
+                    .filter(TrialStart::shown)
                     .map(URI::getPath)
                     .toList();
         } finally {

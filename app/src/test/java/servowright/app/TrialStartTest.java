@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class RehearsalTest {
+class TrialStartTest {
     @Test
     void is_shown_every_view_it_asks_for(@TempDir Path folder) throws IOException {
         OpenPage.copyDemo(folder);
-        assertThat(Rehearsal.run(folder)).startsWith("/").containsAll(Rehearsal.VIEWS);
+        assertThat(TrialStart.run(folder)).startsWith("/").containsAll(TrialStart.VIEWS);
     }
 }
