@@ -71,22 +71,27 @@ class FrostCartPlanTest {
                 .map(p -> p.name() + ": "
                         + p.steps().stream().map(FrostCartPlanTest::shown).collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("\n"));
+        String rest = ", reseating S, free run S, reference run S, offset at speeds S";
         String motor =
                 ": resistance %s, inductance step %s, spin %s, short circuit %s, current zero %s, no-load run %s,"
-                        + " coast-down %s, acceleration %s, axis log %s, current sensing %s, hold map %s, torque stairs %s,"
-                        + " heating %s";
+                        + " coast-down %s, acceleration %s, axis log %s, response run %s, sine response %s, current sensing %s,"
+                        + " hold map %s, torque stairs %s, load curve %s, heating %s";
         assertThat(plan)
                 .isEqualTo(String.join(
                         "\n",
-                        "hub" + motor.formatted("A", "A", "A", "A", "A", "A", "A", "A", "S", "S", "A", "A", "A"),
-                        "winder" + motor.formatted("A", "W", "A", "S", "W", "W", "W", "S", "S", "S", "S", "W", "W"),
-                        "flat" + motor.formatted("W", "W", "A", "S", "W", "W", "W", "S", "S", "S", "S", "S", "W"),
-                        "slim" + motor.formatted("W", "W", "W", "S", "W", "W", "W", "S", "S", "S", "S", "S", "W"),
-                        "left wheel: hand turn A, shim series S, alignment S, slow drag D, offset at speeds S",
-                        "right wheel: hand turn W, shim series S, alignment W, slow drag W, offset at speeds S",
-                        "lift: hand turn W, alignment W, offset at speeds S",
-                        "pan: hand turn W, shim series W, alignment W, slow drag W, offset at speeds S",
+                        "hub" + motor.formatted(letters("AAAAAAAASSSSAASA")),
+                        "winder" + motor.formatted(letters("AWASWWWSSSSSSWSW")),
+                        "flat" + motor.formatted(letters("WWASWWWSSSSSSSSW")),
+                        "slim" + motor.formatted(letters("WWWSWWWSSSSSSSSW")),
+                        "left wheel: hand turn A, shim series S, alignment S, slow drag D" + rest,
+                        "right wheel: hand turn W, shim series S, alignment W, slow drag W" + rest,
+                        "lift: hand turn W, alignment W, reference run S, offset at speeds S",
+                        "pan: hand turn W, shim series W, alignment W, slow drag W" + rest,
                         "tilt: hand turn W, offset at speeds S"));
+    }
+
+    private static Object[] letters(String all) {
+        return all.chars().mapToObj(c -> String.valueOf((char) c)).toArray();
     }
 
     private static String shown(StepView step) {
@@ -139,8 +144,8 @@ class FrostCartPlanTest {
         assertThat(plan.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
         assertThat(plan.out().lines().count()).isLessThan(100);
         assertThat(plan.out().replaceAll("\\s+", " "))
-                .contains("Frost cart · bench plan · 72 steps: 16 made (1 outside what was expected), 29 worth doing")
-                .contains("52 heating of slim: tilt/torque-reserve waits for it")
+                .contains("Frost cart · bench plan · 94 steps: 16 made (1 outside what was expected), 29 worth doing")
+                .contains("64 heating of slim: tilt/torque-reserve waits for it")
                 .contains("Local codes and licensed practice decide.");
     }
 
@@ -149,7 +154,7 @@ class FrostCartPlanTest {
         String tilt =
                 said(80, "plan", FOLDER.toString(), "--axis", "tilt").out().replaceAll("\\s+", " ");
         assertThat(tilt)
-                .contains("42 spin of slim · worth doing, narrows most (2)")
+                .contains("51 spin of slim · worth doing, narrows most (2)")
                 .contains("caution A turning shaft takes hold of sleeves, gloves and hair: guard it.")
                 .contains("caution The load falls when its drive lets go: take it off or support it.")
                 .contains("states of the three switches in one turn 42")

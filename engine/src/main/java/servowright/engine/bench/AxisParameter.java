@@ -4,6 +4,9 @@ package servowright.engine.bench;
 public enum AxisParameter implements Sought {
     /** Turns of the reading for one turn of the shaft; 1 when all is well. */
     TURNS_READ("turns read per turn", "n", "", "turn the shaft once by hand and record what the sensor reads"),
+    /** Mean over one turn, as the sensor tells it. */
+    SENSOR_FIELD(
+            "field at the sensor", "B", "mT", "turn the shaft once by hand and record the magnitude in millitesla"),
     /** Electrical: s p θ_read − θ_e, s the direction in which the sensor counts. */
     COMMUTATION_OFFSET(
             "commutation offset",

@@ -1,6 +1,8 @@
 package servowright.engine.bench;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import servowright.engine.encoder.HandTurn;
 import servowright.engine.known.Known;
@@ -11,9 +13,12 @@ import servowright.engine.known.Phrase;
 import servowright.engine.known.Source;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.numeric.Statistics;
 import servowright.engine.numeric.Values;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
+import servowright.engine.quantity.Unit;
+import servowright.engine.recording.Channel;
 import servowright.engine.recording.Recording;
 
 /** One turn of the shaft by hand: whether the sensor follows turn for turn, over its whole range and in an even field. */
@@ -46,6 +51,7 @@ final class HandTurnTest {
         HandTurn turn =
                 HandTurn.of(counts(rows.column(AngleRole.ANGLE)), FINE, Values.of(rows.column(AngleRole.FIELD)));
         tell(sheet, turn, rows.has(AngleRole.FIELD));
+        field(sheet, test, recording, rows);
         sheet.value(AxisParameter.TURNS_READ, candidate(test, turn));
         return Sensed.of(sheet.end(), new AngleEvidence.Turned(test.id(), turn));
     }
@@ -66,6 +72,34 @@ final class HandTurnTest {
                 test.place().text());
         working.note("turns read for one turn made", "{n}", "", "sum of the signed steps of the reading", turns);
         return new Candidate(turns, test.id(), working.end());
+    }
+
+    /** Where the magnitude comes as a field and not in counts of the sensor's own. */
+    private static void field(ResultSheet sheet, BenchTest test, Recording recording, AngleRows rows) {
+        Optional<Unit> unit = AngleRole.FIELD
+                .channel(test.channels())
+                .flatMap(recording::channel)
+                .flatMap(Channel::unit)
+                .filter(u -> u.dimension().equals(Dimension.FLUX_DENSITY));
+        if (unit.isEmpty()) {
+            return;
+        }
+        double[] tesla = rows.column(AngleRole.FIELD);
+        Known mean = Known.of(
+                new Quantity(Statistics.mean(tesla), Dimension.FLUX_DENSITY),
+                Statistics.standardDeviation(tesla),
+                Source.of(test.id() + " swing of the field"),
+                Origin.MEASURED,
+                test.place().text());
+        Working.Sheet working = Working.begin();
+        working.note("mean over the turn", "{B}", "mT", "uncertainty: its swing over the turn", mean);
+        sheet.value(
+                AxisParameter.SENSOR_FIELD,
+                new Candidate(
+                        mean,
+                        test.id(),
+                        working.end(),
+                        List.of(Phrase.of("scale of the magnitude that the sensor tells taken as exact"))));
     }
 
     private static void tell(ResultSheet sheet, HandTurn turn, boolean field) {

@@ -224,7 +224,7 @@ final class MotorIdentification {
     private void besideTheMotor() {
         reduce(TestKind.RESPONSE_RUN, ResponseParameter.GAIN, ResponseRunTest::of);
         sines();
-        reduce(TestKind.THERMISTOR_CHECK, ThermistorParameter.BETA, ThermistorTest::of);
+        reduce(TestKind.THERMISTOR_CHECK, ThermistorParameter.BETA, (t, r) -> ThermistorTest.of(t, motor, r));
         SharedEventTest.of(of(TestKind.SHARED_EVENT), this::recording).forEach(this::keep);
     }
 

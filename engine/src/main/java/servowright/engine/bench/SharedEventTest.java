@@ -11,6 +11,7 @@ import servowright.engine.known.Phrase;
 import servowright.engine.known.Source;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.numeric.Interval;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.ClockOffset;
@@ -109,8 +110,16 @@ final class SharedEventTest {
                     "an event in " + test.id() + " that does not repeat itself: another shift fits nearly as well",
                     "record one sharp event that happens once");
         } else {
+            searched(ClockOffset.shifts(a.seconds(), b.seconds()));
             value(found.get(), first);
         }
+    }
+
+    private void searched(Interval shifts) {
+        sheet.detail(
+                Phrase.of("offsets from {from} to {to} were looked at: at least half of the shorter recording overlaps")
+                        .with("from", Quantity.of(shifts.low(), "s"), "ms")
+                        .with("to", Quantity.of(shifts.high(), "s"), "ms"));
     }
 
     private void value(ClockOffset offset, SharedEventTest first) {

@@ -13,6 +13,8 @@ import servowright.engine.known.Source;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Figures;
+import servowright.engine.machine.Motor;
+import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestFigure;
@@ -38,16 +40,18 @@ final class ThermistorTest {
     private static final double SEEN = 4;
 
     private final BenchTest test;
+    private final Motor motor;
     private final ResultSheet sheet;
 
-    private ThermistorTest(BenchTest test) {
+    private ThermistorTest(BenchTest test, Motor motor) {
         this.test = test;
+        this.motor = motor;
         this.sheet = new ResultSheet(test);
     }
 
-    /** Reduces the calibration. */
-    static TestResult of(BenchTest test, Optional<Recording> recording) {
-        return new ThermistorTest(test).reduced(recording);
+    /** Reduces the calibration; constants that the test does not state are those of the motor. */
+    static TestResult of(BenchTest test, Motor motor, Optional<Recording> recording) {
+        return new ThermistorTest(test, motor).reduced(recording);
     }
 
     private TestResult refused(String need, String settle) {
@@ -222,14 +226,22 @@ final class ThermistorTest {
         sheet.value(what, new Candidate(known, test.id(), working.end()));
     }
 
-    /** Constants stated with the test. */
+    /** Constants stated with the test, else with the motor. */
     private Optional<Thermistor> declared() {
-        Optional<Known> beta = test.figures().known(TestFigure.BETA);
-        Optional<Known> at25 = test.figures().known(TestFigure.RESISTANCE_AT_25);
-        if (beta.isPresent() && at25.isPresent()) {
-            return Optional.of(
-                    Thermistor.exponential(at25.get().si(), beta.get().si()));
-        }
+        return exponential(
+                        test.figures().known(TestFigure.RESISTANCE_AT_25),
+                        test.figures().known(TestFigure.BETA))
+                .or(this::threeConstants)
+                .or(() -> exponential(
+                        motor.figures().known(MotorFigure.THERMISTOR_RESISTANCE),
+                        motor.figures().known(MotorFigure.THERMISTOR_BETA)));
+    }
+
+    private static Optional<Thermistor> exponential(Optional<Known> at25, Optional<Known> beta) {
+        return at25.flatMap(r -> beta.map(b -> Thermistor.exponential(r.si(), b.si())));
+    }
+
+    private Optional<Thermistor> threeConstants() {
         Optional<Known> a = test.figures().known(TestFigure.THERMISTOR_A);
         Optional<Known> b = test.figures().known(TestFigure.THERMISTOR_B);
         Optional<Known> c = test.figures().known(TestFigure.THERMISTOR_C);

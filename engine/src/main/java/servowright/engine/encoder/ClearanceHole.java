@@ -1,5 +1,7 @@
 package servowright.engine.encoder;
 
+import java.util.Arrays;
+import java.util.OptionalDouble;
 import servowright.engine.quantity.Require;
 
 /** Clearance holes for metric screws: nominal diameters of ISO 273 (seen in trade tables). */
@@ -15,6 +17,8 @@ public enum ClearanceHole {
         MEDIUM,
         COARSE
     }
+
+    private static final double ROUNDING_METRE = 1e-9;
 
     private final double screwMillimetre;
     private final double fineMillimetre;
@@ -35,6 +39,16 @@ public enum ClearanceHole {
                     case MEDIUM -> mediumMillimetre;
                     case COARSE -> coarseMillimetre;
                 };
+    }
+
+    /** The thickest screw of these that goes through a hole, m; empty for a hole that is too small or larger than coarse. */
+    public static OptionalDouble screwMetre(double holeMetre) {
+        Require.positive("diameter of the hole", holeMetre, "m");
+        return Arrays.stream(values())
+                .filter(size -> size.holeMetre(Fit.FINE) <= holeMetre + ROUNDING_METRE
+                        && holeMetre <= size.holeMetre(Fit.COARSE) + ROUNDING_METRE)
+                .mapToDouble(size -> 1e-3 * size.screwMillimetre)
+                .max();
     }
 
     /** How far a part can move from its centre on nominal sizes: half the difference of the diameters. */

@@ -79,6 +79,9 @@ public enum MotorFigure implements Key.Named {
             q(0.001, "K/W"),
             q(1000, "K/W"),
             "2.1 K/W [data sheet]")),
+    THERMISTOR_RESISTANCE(Key.figure(
+            "thermistor.resistance", "its resistance at 25 degC", q(1, "ohm"), q(100, "Mohm"), "10 kohm ± 3 %")),
+    THERMISTOR_BETA(Key.figure("thermistor.beta", "its beta", q(100, "K"), q(20_000, "K"), "3435 K ± 1 %")),
     NO_LOAD_CURRENT(
             Key.figure("no_load_current", "current when it turns free", q(0.1, "mA"), q(1000, "A"), "0.4 A [q axis]")
                     .stating(CURRENT_BASIS));

@@ -64,6 +64,12 @@ public enum TestFigure implements Key.Named {
             Quantity.number(-1),
             Quantity.number(1),
             "9.90e-8")),
+    FIELD_CURRENT(Key.figure(
+            "field_current",
+            "current of the field that holds or drags the rotor, phase peak",
+            q(1, "mA"),
+            q(10_000, "A"),
+            "4.0 A")),
     ORDERS(Key.count("orders", "highest harmonic of the angle error to look for", 1, 32, "4"));
 
     private final Key key;

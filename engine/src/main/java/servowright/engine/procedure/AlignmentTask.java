@@ -34,7 +34,7 @@ final class AlignmentTask implements AxisTask {
 
     @Override
     public List<Phrase> hookUp(AxisBench bench) {
-        Phrase field = bench.fieldCurrent()
+        Phrase field = bench.plannedField()
                 .map(i -> Phrase.of(
                                 "No load on the shaft. A standing field of {i}, phase peak, turned in steps of 60 electrical"
                                         + " degrees over a mechanical turn, forwards and then back; the reading at each stop.")
@@ -79,13 +79,14 @@ final class AlignmentTask implements AxisTask {
     /** From the rotor's own drag to that with the friction of the load as declared; other currents hold it otherwise. */
     static Expectation lag(AxisBench bench) {
         Optional<Known> current = bench.fieldCurrent();
-        Phrase at = current.map(i -> Phrase.of("at {i} in the field").with("i", i, "A"))
+        String assumed =
+                bench.made().isEmpty() || bench.statedField().isPresent() ? "" : ", which the test does not state";
+        Phrase at = current.map(i -> Phrase.of("at {i} in the field" + assumed).with("i", i, "A"))
                 .orElse(Phrase.of(""));
         Outcome<Window> window = current.map(i -> lag(bench, i))
                 .orElseGet(() -> Outcome.missing(
                         "the continuous current of the drive of " + bench.name(), "state it in machine.yaml"));
-        return new Expectation(
-                "electrical angle held back by friction", at, "deg", "", window, Optional.empty(), Optional.empty());
+        return bench.bounded("electrical angle held back by friction", at, "deg", AxisParameter.FRICTION_LAG, window);
     }
 
     private static Outcome<Window> lag(AxisBench bench, Known current) {

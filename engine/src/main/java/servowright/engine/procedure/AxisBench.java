@@ -17,6 +17,7 @@ import servowright.engine.machine.AxisFigure;
 import servowright.engine.machine.DriveFigure;
 import servowright.engine.machine.SensorFigure;
 import servowright.engine.machine.SensorKind;
+import servowright.engine.machine.TestFigure;
 import servowright.engine.motor.PhaseCurrent;
 import servowright.engine.prediction.AxisPrediction;
 import servowright.engine.quantity.CurrentBasis;
@@ -62,8 +63,20 @@ record AxisBench(AxisPrediction prediction, List<TestResult> made) {
                 .orElseGet(() -> Outcome.missing("the motor of " + name(), "name it in axes / " + name()));
     }
 
-    /** Current in the standing field, phase peak; empty while the drive's is not known. */
+    /** Current in the field of the last test, phase peak, as stated; else that of the plan. */
     Optional<Known> fieldCurrent() {
+        return statedField().or(this::plannedField);
+    }
+
+    /** Empty where no test states it. */
+    Optional<Known> statedField() {
+        return made.stream()
+                .flatMap(t -> t.test().figures().known(TestFigure.FIELD_CURRENT).stream())
+                .reduce((first, second) -> second);
+    }
+
+    /** Current to put into the field, phase peak; empty while the drive's is not known. */
+    Optional<Known> plannedField() {
         return prediction
                 .parts()
                 .drive()
@@ -82,14 +95,7 @@ record AxisBench(AxisPrediction prediction, List<TestResult> made) {
                 .reduce((first, second) -> second);
         Optional<Quantity> read =
                 last.flatMap(t -> t.outcome(from).found()).map(Candidate::value).map(Known::value);
-        return new Expectation(
-                what,
-                at,
-                unit,
-                last.map(t -> t.test().id()).orElse(""),
-                window,
-                read,
-                window.found().flatMap(w -> read.map(r -> Agreement.of(w, r, List.of()))));
+        return Expectation.held(what, at, unit, last, window, read);
     }
 
     /** A window between two ends, the expected figure in its middle or as given. */

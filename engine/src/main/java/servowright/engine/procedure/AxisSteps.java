@@ -19,6 +19,9 @@ final class AxisSteps {
             new ShimSeriesTask(),
             new AlignmentTask(),
             new SlowDragTask(),
+            new ReseatingTask(),
+            new FreeRunTask(),
+            new ReferenceRunTask(),
             new OffsetAtSpeedsTask());
 
     private AxisSteps() {}

@@ -1,6 +1,8 @@
 package servowright.engine.procedure;
 
+import java.util.List;
 import java.util.Optional;
+import servowright.engine.bench.TestResult;
 import servowright.engine.known.Outcome;
 import servowright.engine.known.Phrase;
 import servowright.engine.quantity.Quantity;
@@ -24,6 +26,24 @@ public record Expectation(
         Outcome<Window> window,
         Optional<Quantity> read,
         Optional<Agreement> agreement) {
+    /** What a test read, held against its window; without a test, the window alone. */
+    static Expectation held(
+            String what,
+            Phrase at,
+            String unit,
+            Optional<TestResult> test,
+            Outcome<Window> window,
+            Optional<Quantity> read) {
+        return new Expectation(
+                what,
+                at,
+                unit,
+                test.map(t -> t.test().id()).orElse(""),
+                window,
+                read,
+                window.found().flatMap(w -> read.map(r -> Agreement.of(w, r, List.of()))));
+    }
+
     /** Whether a reading lies outside its window. */
     public boolean outside() {
         return agreement.filter(a -> !a.inside()).isPresent();

@@ -2,7 +2,6 @@ package servowright.engine.procedure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import servowright.engine.bench.AxisParameter;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.bench.Sought;
@@ -64,7 +63,7 @@ final class HandTurnTask implements AxisTask {
                 "",
                 AxisParameter.TURNS_READ,
                 AxisBench.between(1 - HAND, 1, 1 + HAND, Dimension.NUMBER, "definition")));
-        bench.prediction().mount().ifPresent(mount -> all.add(field(mount)));
+        bench.prediction().mount().ifPresent(mount -> all.add(field(bench, mount)));
         return all;
     }
 
@@ -80,7 +79,7 @@ final class HandTurnTask implements AxisTask {
     }
 
     /** From the warmest to the coldest air, each end widened by what the mount leaves open. */
-    private static Expectation field(Outcome<Mount> mount) {
+    private static Expectation field(AxisBench bench, Outcome<Mount> mount) {
         Outcome<Window> window = mount.fold(
                 a -> AxisBench.between(
                         end(a.value().weakest(), -1),
@@ -89,14 +88,8 @@ final class HandTurnTask implements AxisTask {
                         Dimension.FLUX_DENSITY,
                         "magnet and gap as declared"),
                 m -> m.forAnother());
-        return new Expectation(
-                "field at the sensor",
-                Phrase.of("warmest to coldest air"),
-                "mT",
-                "",
-                window,
-                Optional.empty(),
-                Optional.empty());
+        return bench.bounded(
+                "field at the sensor", Phrase.of("warmest to coldest air"), "mT", AxisParameter.SENSOR_FIELD, window);
     }
 
     private static double end(Known field, int sign) {

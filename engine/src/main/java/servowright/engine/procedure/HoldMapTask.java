@@ -1,8 +1,10 @@
 package servowright.engine.procedure;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import servowright.engine.bench.Instruments.Reads;
 import servowright.engine.bench.MotorParameter;
 import servowright.engine.bench.Sought;
@@ -20,6 +22,12 @@ final class HoldMapTask implements MotorTask {
     @Override
     public TestKind kind() {
         return TestKind.HOLD_MAP;
+    }
+
+    /** Cogging is run through or held through. */
+    @Override
+    public Set<TestKind> kinds() {
+        return EnumSet.of(TestKind.HOLD_MAP, TestKind.COGGING_RUN);
     }
 
     @Override

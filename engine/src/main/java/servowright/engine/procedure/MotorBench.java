@@ -169,6 +169,15 @@ record MotorBench(
         return condition(Quantity.of(round(amp), "A"));
     }
 
+    /** What the resistance of the winding leaves of a voltage when it must not send more than the motor stands through it at rest. */
+    Optional<Known> voltsAtRest(double ohmPerPhase) {
+        return identified
+                .best(MotorParameter.PHASE_RESISTANCE)
+                .found()
+                .map(r -> condition(
+                        Quantity.of(round(ohmPerPhase * r.si() * current(1).si()), "V")));
+    }
+
     /** A current that hardly warms the winding. */
     Known gentleCurrent() {
         return current(GENTLE);

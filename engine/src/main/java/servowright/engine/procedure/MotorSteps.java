@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import servowright.engine.bench.Candidate;
+import java.util.stream.Stream;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
+import servowright.engine.bench.ResponseParameter;
 import servowright.engine.bench.Sought;
 import servowright.engine.bench.TestResult;
 import servowright.engine.known.Known;
@@ -24,6 +25,7 @@ final class MotorSteps {
     private static final List<MotorTask> ORDER = List.of(
             new ResistanceTask(),
             new InductanceTask(),
+            new ThermistorTask(),
             new SpinTask(),
             new ShortCircuitTask(),
             new CurrentZeroTask(),
@@ -31,9 +33,13 @@ final class MotorSteps {
             new CoastDownTask(),
             new AccelerationTask(),
             new AxisLogTask(),
+            new ResponseRunTask(),
+            new SineResponseTask(),
             new CurrentSensingTask(),
             new HoldMapTask(),
             new TorqueStairsTask(),
+            new LoadCurveTask(),
+            new SharedEventTask(),
             new HeatingTask());
 
     private final IdentifiedMachine machine;
@@ -51,22 +57,28 @@ final class MotorSteps {
     static List<Step> of(IdentifiedMachine machine, Motor motor, List<Stake> stakes) {
         return machine.motor(motor.name())
                 .map(found -> new MotorSteps(machine, motor, found, stakes))
-                .map(steps -> ORDER.stream().map(steps::step).toList())
+                .map(steps -> ORDER.stream()
+                        .flatMap(task -> steps.step(task).stream())
+                        .toList())
                 .orElse(List.of());
     }
 
-    private Step step(MotorTask task) {
+    private Optional<Step> step(MotorTask task) {
         List<TestResult> made = machine.tests().stream()
                 .filter(t -> t.test().axis().isEmpty() && t.test().motor().equals(identified.name()))
-                .filter(t -> sameTask(t.test().kind(), task.kind()))
+                .filter(t -> task.kinds().contains(t.test().kind()))
                 .toList();
+        return made.isEmpty() && !task.suits(bench) ? Optional.empty() : Optional.of(step(task, made));
+    }
+
+    private Step step(MotorTask task, List<TestResult> made) {
         Set<String> ids = new LinkedHashSet<>();
         made.forEach(t -> ids.add(t.test().id()));
         Beforehand before = new Beforehand(bench.motor(), identified, ids);
         List<Expectation> read = made.stream()
                 .flatMap(t -> readings(task, t, made, before).stream())
                 .toList();
-        List<Expectation> all = read.isEmpty() ? planned(task, before) : read;
+        List<Expectation> all = read.isEmpty() ? planned(task, made, before) : read;
         List<Stake> own = stakes.stream()
                 .filter(s ->
                         s.motor().equals(identified.name()) && task.settles().contains(s.what()))
@@ -79,60 +91,61 @@ final class MotorSteps {
                 task.hookUp(bench),
                 task.cautions(bench),
                 all,
-                task.settles().stream().map(this::settles).toList(),
+                task.settles().stream().map(w -> settles(w, made)).toList(),
                 own,
                 List.copyOf(ids));
     }
 
-    /** Cogging is run through or held through: one step of the plan. */
-    private static boolean sameTask(TestKind made, TestKind planned) {
-        return made == planned || (made == TestKind.COGGING_RUN && planned == TestKind.HOLD_MAP);
-    }
-
     private List<Expectation> readings(MotorTask task, TestResult result, List<TestResult> made, Beforehand before) {
         Function<Sought, Optional<Known>> otherwise = what -> made.stream()
-                .map(t -> given(t, what))
+                .map(t -> Told.found(t, what))
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingDouble(Known::standardUncertainty))
                 .or(() -> now(what));
-        return task.questions(bench.during(result.test())).stream()
-                .map(q -> q.asked(result.test().id(), before, what -> given(result, what), otherwise))
+        Stream<Expectation> asked =
+                task.questions(bench.during(result.test())).stream().map(q -> q.asked(result, before, otherwise));
+        return Stream.concat(asked, task.bounded(made, Optional.of(result)).stream())
                 .filter(e -> e.read().isPresent())
                 .toList();
     }
 
-    private List<Expectation> planned(MotorTask task, Beforehand before) {
-        return task.questions(bench).stream()
-                .map(q -> q.asked("", before, what -> Optional.empty(), what -> Optional.empty()))
+    private List<Expectation> planned(MotorTask task, List<TestResult> made, Beforehand before) {
+        return Stream.concat(
+                        task.questions(bench).stream().map(q -> q.planned(before)),
+                        task.bounded(made, Optional.empty()).stream())
                 .toList();
-    }
-
-    private static Optional<Known> given(TestResult result, Sought what) {
-        return result.values().containsKey(what)
-                ? result.outcome(what).found().map(Candidate::value)
-                : Optional.empty();
     }
 
     private Optional<Known> now(Sought what) {
         if (what instanceof MotorParameter parameter) {
             return identified.best(parameter).found();
         }
-        return machine.tests().stream()
-                .filter(t -> t.test().motor().equals(identified.name()))
-                .map(t -> given(t, what))
-                .flatMap(Optional::stream)
-                .min(Comparator.comparingDouble(Known::standardUncertainty));
+        return best(
+                machine.tests().stream()
+                        .filter(t -> t.test().motor().equals(identified.name()))
+                        .toList(),
+                what);
     }
 
-    private Settles settles(Sought what) {
-        return new Settles(what, now(what));
+    /** What was measured before what was defined or assumed, the least uncertain first. */
+    private static Optional<Known> best(List<TestResult> tests, Sought what) {
+        return tests.stream()
+                .map(t -> Told.found(t, what))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparing((Known k) -> k.origin() != Origin.MEASURED)
+                        .thenComparingDouble(Known::standardUncertainty));
+    }
+
+    /** A response belongs to what lies between its input and its output: another test may have looked at something else. */
+    private Settles settles(Sought what, List<TestResult> made) {
+        return new Settles(what, what instanceof ResponseParameter ? best(made, what) : now(what));
     }
 
     private State state(MotorTask task, List<TestResult> made, List<Expectation> read, List<Stake> own) {
         if (!made.isEmpty()) {
             boolean gave = made.stream()
-                    .anyMatch(t ->
-                            task.settles().stream().anyMatch(w -> given(t, w).isPresent()));
+                    .anyMatch(t -> task.settles().stream()
+                            .anyMatch(w -> Told.found(t, w).isPresent()));
             if (read.stream().anyMatch(Expectation::outside)) {
                 return State.DIFFERS;
             }
@@ -156,7 +169,7 @@ final class MotorSteps {
                 .filter(t -> !t.spare() && t.settles().contains(what))
                 .anyMatch(t -> machine.tests().stream()
                         .noneMatch(m -> m.test().motor().equals(identified.name())
-                                && sameTask(m.test().kind(), t.kind())));
+                                && t.kinds().contains(m.test().kind())));
     }
 
     /** Not read on a bench yet. */

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import servowright.engine.bench.Instruments.Reads;
 import servowright.engine.bench.Sought;
+import servowright.engine.bench.TestResult;
 import servowright.engine.known.CoverageInterval;
 import servowright.engine.known.Known;
 import servowright.engine.known.Origin;
@@ -30,6 +31,7 @@ import servowright.engine.quantity.Quantity;
  * @param instruments limits of what reads it; their errors multiply
  * @param f           the reading, SI; not finite where there is none
  * @param also        ratios of this motor that a reading may be off by
+ * @param told        what a test read, where it says so itself; otherwise f of what it found
  */
 record Question(
         String what,
@@ -40,23 +42,46 @@ record Question(
         List<Known> conditions,
         List<Accuracy> instruments,
         ToDoubleFunction<double[]> f,
-        List<RatioName> also) {
+        List<RatioName> also,
+        Optional<Told> told) {
     /** Same inputs, same window. */
     private static final long SEED = 20080914;
 
     /** A parameter with where it comes from. */
     record Found(Known value, String from) {}
 
+    /** A reading that is a function of what the test found. */
+    Question(
+            String what,
+            Phrase at,
+            String unit,
+            Dimension dimension,
+            List<Sought> from,
+            List<Known> conditions,
+            List<Accuracy> instruments,
+            ToDoubleFunction<double[]> f,
+            List<RatioName> also) {
+        this(what, at, unit, dimension, from, conditions, instruments, f, also, Optional.empty());
+    }
+
+    /** The same where the test itself says what was read. */
+    Question told(Told by) {
+        return new Question(what, at, unit, dimension, from, conditions, instruments, f, also, Optional.of(by));
+    }
+
+    /** While no test was made. */
+    Expectation planned(Function<Sought, Outcome<Found>> before) {
+        return new Expectation(what, at, unit, "", window(before), Optional.empty(), Optional.empty());
+    }
+
     /** What one test makes of this: its own figures where it gives them, otherwise those of the plan. */
     Expectation asked(
-            String test,
-            Function<Sought, Outcome<Found>> before,
-            Function<Sought, Optional<Known>> given,
-            Function<Sought, Optional<Known>> otherwise) {
+            TestResult test, Function<Sought, Outcome<Found>> before, Function<Sought, Optional<Known>> otherwise) {
         Outcome<Window> window = window(before);
-        Optional<Quantity> read = read(given, otherwise);
+        Optional<Quantity> read =
+                told.map(t -> t.in(test)).orElseGet(() -> read(what -> Told.found(test, what), otherwise));
         Optional<Agreement> agreement = window.found().flatMap(w -> read.map(r -> Agreement.of(w, r, also)));
-        return new Expectation(what, at, unit, test, window, read, agreement);
+        return new Expectation(what, at, unit, test.test().id(), window, read, agreement);
     }
 
     private Outcome<Window> window(Function<Sought, Outcome<Found>> before) {

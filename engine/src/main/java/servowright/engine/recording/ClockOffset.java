@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import servowright.engine.numeric.BlockJackknife;
 import servowright.engine.numeric.Design;
+import servowright.engine.numeric.Interval;
 import servowright.engine.numeric.LinearFit;
 import servowright.engine.numeric.Minimum;
 import servowright.engine.numeric.Statistics;
@@ -50,13 +51,21 @@ public record ClockOffset(
         return new Pair(timesA, a, timesB, b).aligned();
     }
 
+    /** The shifts that let at least half of the shorter record overlap: δ is one of these, s. */
+    public static Interval shifts(double[] timesA, double[] timesB) {
+        double startA = timesA[0];
+        double endA = timesA[timesA.length - 1];
+        double startB = timesB[0];
+        double endB = timesB[timesB.length - 1];
+        double least = LEAST_OVERLAP * Math.min(endA - startA, endB - startB);
+        return new Interval(startA + least - endB, endA - least - startB);
+    }
+
     private record Pair(double[] timesA, double[] a, double[] timesB, double[] b) {
         Optional<ClockOffset> aligned() {
-            double spanA = timesA[timesA.length - 1] - timesA[0];
-            double spanB = timesB[timesB.length - 1] - timesB[0];
-            double least = LEAST_OVERLAP * Math.min(spanA, spanB);
-            double from = timesA[0] + least - timesB[timesB.length - 1];
-            double to = timesA[timesA.length - 1] - least - timesB[0];
+            Interval shifts = shifts(timesA, timesB);
+            double from = shifts.low();
+            double to = shifts.high();
             double step = (to - from) / STEPS;
             double[] sizes = new double[STEPS + 1];
             int best = 0;

@@ -54,6 +54,21 @@ class SensorReadingsTest {
     }
 
     @Test
+    void a_turn_by_hand_tells_the_field_where_the_sensor_tells_it_in_millitesla() {
+        Recording counts = turned(1, 0.01);
+        assertThat(handTurn(counts).axis().best(AxisParameter.SENSOR_FIELD).found())
+                .isEmpty();
+        double[] angle = counts.channels().get(0).samples();
+        double[] tesla = rows(500, i -> 0.07 * (1 + 0.01 * Math.cos(2 * Math.PI * i / 499)));
+        Known field =
+                found(handTurn(recording("turn.csv", 0.01, channel("pos", "", angle), channel("mag", "mT", tesla)))
+                        .axis()
+                        .best(AxisParameter.SENSOR_FIELD));
+        assertThat(field.si()).isCloseTo(0.07, within(1e-5));
+        assertThat(field.standardUncertainty()).isCloseTo(0.07 * 0.01 / Math.sqrt(2), within(1e-5));
+    }
+
+    @Test
     void a_turn_by_hand_finds_an_axial_magnet_two_pole_pairs_slip_and_a_field_that_swings() {
         assertThat(faults(turned(0.02, 0))).contains(HandTurn.Fault.STANDS_STILL);
         assertThat(faults(turned(2, 0))).containsExactly(HandTurn.Fault.WRONG_RATIO);

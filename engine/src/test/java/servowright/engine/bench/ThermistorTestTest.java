@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import servowright.engine.known.Known;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Motor;
+import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
@@ -92,6 +93,19 @@ class ThermistorTestTest {
         // At 349 K the resistance is 1722 ohm, for which the constants give 325.8 K (recomputed outside).
         assertThat(Given.figure(result, "declared constants", "astray").si()).isCloseTo(23.2, within(1.0));
         assertThat(Given.says(result, "declared constants read")).isTrue();
+    }
+
+    /** Constants with 5 % more ohm read too warm by ln 1.05 · T²/β: most where it is warmest, 1.65 K at 349 K (recomputed). */
+    @Test
+    void holds_constants_of_the_motor_against_the_curve_where_the_test_states_none() {
+        Motor sensed =
+                Given.motor(MotorFigure.THERMISTOR_RESISTANCE, "10.5 kohm", MotorFigure.THERMISTOR_BETA, "3600 K");
+        TestResult result = Given.reduced(sensed, test().done(), calibration(PLAIN, 0, new Random(1)));
+        double astray = Given.figure(result, "declared constants", "astray").si();
+        assertThat(astray).isCloseTo(Math.log(1.05) * 349 * 349 / 3600, within(0.3));
+        assertThat(Given.says(result, "declared constants read")).isTrue();
+        TestResult bare = Given.reduced(MOTOR, test().done(), calibration(PLAIN, 0, new Random(1)));
+        assertThat(Given.says(bare, "declared constants read")).isFalse();
     }
 
     @Test

@@ -130,6 +130,12 @@ class MountTest {
         assertThat(1e3 * hole.floatMetre(fit)).isCloseTo(floatMm, within(1e-9));
     }
 
+    @ParameterizedTest
+    @CsvSource({"2.2, 2", "2.6, 2", "2.7, 2.5", "3.3, 3", "4.8, 4", "2.65, 0", "2.1, 0", "5.5, 0"})
+    void a_hole_tells_its_screw_where_it_is_one_of_the_series(double hole, double screw) {
+        assertThat(1e3 * ClearanceHole.screwMetre(1e-3 * hole).orElse(0)).isCloseTo(screw, within(1e-9));
+    }
+
     @Test
     void widest_hole_and_thinnest_screw_float_farther() {
         assertThat(1e3 * ClearanceHole.floatMetre(3.58e-3, 2.874e-3)).isCloseTo(0.353, within(1e-9));

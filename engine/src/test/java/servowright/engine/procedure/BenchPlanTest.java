@@ -105,6 +105,14 @@ class BenchPlanTest {
             assertThat(s.cautions()).isNotEmpty();
             assertThat(s.settles()).isNotEmpty();
         });
+        assertThat(plan.steps())
+                .extracting(Step::kind)
+                .as("no bridge to make a voltage, no sensor of temperature, no recorder")
+                .doesNotContain(
+                        TestKind.RESPONSE_RUN,
+                        TestKind.SINE_RESPONSE,
+                        TestKind.THERMISTOR_CHECK,
+                        TestKind.SHARED_EVENT);
         Step spin = plan.steps().get(2);
         assertThat(spin.kind()).isEqualTo(TestKind.SPIN);
         assertThat(spin.state()).isEqualTo(State.WORTH);

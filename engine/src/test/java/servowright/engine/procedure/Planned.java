@@ -10,6 +10,7 @@ import servowright.engine.bench.Sought;
 import servowright.engine.bench.TestResult;
 import servowright.engine.known.Known;
 import servowright.engine.known.Outcome;
+import servowright.engine.known.Phrase;
 import servowright.engine.known.Place;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
@@ -20,6 +21,8 @@ import servowright.engine.machine.TestFigure;
 import servowright.engine.machine.TestKind;
 import servowright.engine.prediction.Invented;
 import servowright.engine.quantity.Accuracy;
+import servowright.engine.quantity.Dimension;
+import servowright.engine.quantity.Quantity;
 
 /** Plans of the invented machine, and tests made on it. */
 final class Planned {
@@ -56,6 +59,8 @@ final class Planned {
         private final Map<Sought, Outcome<Candidate>> values = new LinkedHashMap<>();
         private final Map<String, Accuracy> instrument = new LinkedHashMap<>();
         private final List<Reading> readings = new ArrayList<>();
+        private final List<Phrase> details = new ArrayList<>();
+        private final Map<String, String> channels = new LinkedHashMap<>();
         private Figures<TestFigure> figures = Figures.none();
 
         Made(TestKind kind) {
@@ -68,6 +73,17 @@ final class Planned {
 
         Made gave(Sought what, Known value) {
             values.put(what, Outcome.answer(new Candidate(value, id(), Working.NONE), Working.NONE));
+            return this;
+        }
+
+        /** A figure among the details. */
+        Made said(String name, double si, Dimension dimension) {
+            details.add(Phrase.of("it was {" + name + "}").with(name, new Quantity(si, dimension), ""));
+            return this;
+        }
+
+        Made channel(String name, String shows) {
+            channels.put(name, shows);
             return this;
         }
 
@@ -96,11 +112,11 @@ final class Planned {
                     "spinner",
                     kind.ofAxis() ? Optional.of(Invented.ARM) : Optional.empty(),
                     Optional.empty(),
-                    Map.of(),
+                    channels,
                     figures,
                     readings,
                     instrument);
-            return new TestResult(test, values, List.of(), List.of(), List.of());
+            return new TestResult(test, values, details, List.of(), List.of());
         }
     }
 }

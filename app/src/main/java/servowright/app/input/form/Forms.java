@@ -32,6 +32,7 @@ import servowright.engine.quantity.Dimension;
 public final class Forms {
     private static final Map<String, String> GROUPS = Map.of(
             "current", "motor currents it gives",
+            "thermistor", "the sensor of temperature in the winding",
             "mount", "how the sensor and its magnet sit",
             "magnet", "the sensor magnet",
             "gear", "between motor and output",
