@@ -45,6 +45,13 @@ final class MakeRecordings {
     static final double HUB_VISCOUS_DRAG = 1.5e-4;
     static final double ADDED_INERTIA = 2.0e-3;
 
+    /** Heat in the hub: kelvin per watt from winding to housing and on to the air, joule per kelvin of both. */
+    static final double HUB_WINDING_TO_HOUSING = 0.55;
+
+    static final double HUB_HOUSING_TO_AIR = 1.50;
+    static final double HUB_WINDING_CAPACITY = 65;
+    static final double HUB_HOUSING_CAPACITY = 430;
+
     /** Amplitudes of the hub's torque over the position: 180 per turn from 18 slots and 20 magnets, 18 and 10 per turn. */
     static final double HUB_COGGING = 0.014;
 
@@ -99,6 +106,7 @@ final class MakeRecordings {
         make.hubAcceleration();
         make.hubHold();
         make.hubZero();
+        make.hubHeat();
     }
 
     /** Time in seconds, unit in the name; 2.04 V per step would be too coarse, so 8 bits over ± 12.8 V. */
@@ -289,6 +297,26 @@ final class MakeRecordings {
             text.append('\n');
         }
         write("hub-zero.csv", text, StandardCharsets.UTF_8);
+    }
+
+    /** 8 A direct current through two terminals of the cold hub for three quarters of an hour, then half an ampere to read on. */
+    private void hubHeat() throws IOException {
+        StringBuilder text = new StringBuilder("Time (s),U (V),I (A),housing (degC)\n");
+        double winding = 21;
+        double housing = 21;
+        for (int i = 0; i < 340; i++) {
+            double amp = i < 270 ? 8.0 : 0.5;
+            double ohm = HUB_LOOP_OHM * (235 + winding) / (235 + 20.0);
+            double shown = Math.rint(10 * (housing + 0.4 + noise(0.08))) / 10;
+            text.append(f("%d,%.4f,%.3f,%.1f%n", 10 * i, amp * ohm + noise(0.0006), amp + noise(0.001), shown));
+            for (int part = 0; part < 100; part++) {
+                double through = (winding - housing) / HUB_WINDING_TO_HOUSING;
+                ohm = HUB_LOOP_OHM * (235 + winding) / (235 + 20.0);
+                winding += 0.1 * (amp * amp * ohm - through) / HUB_WINDING_CAPACITY;
+                housing += 0.1 * (through - (housing - 21) / HUB_HOUSING_TO_AIR) / HUB_HOUSING_CAPACITY;
+            }
+        }
+        write("hub-heat.csv", text, StandardCharsets.UTF_8);
     }
 
     private static double amps(double seconds) {

@@ -88,7 +88,7 @@ class FrostCartBenchTest {
 
     @Test
     void every_test_gives_what_it_was_made_for() {
-        assertThat(cart.tests()).hasSize(20);
+        assertThat(cart.tests()).hasSize(21);
         cart.tests()
                 .forEach(t -> t.values()
                         .forEach((what, value) -> assertThat(value.found())
@@ -124,6 +124,10 @@ class FrostCartBenchTest {
         holds(MotorParameter.VISCOUS_DRAG, truth("HUB_VISCOUS_DRAG"), 0.01);
         // Settled at 8 A: 35.84 K on 17.48 W, from which the readings were made.
         holds(MotorParameter.THERMAL_RESISTANCE, 2.05, 0.02);
+        holds(MotorParameter.WINDING_TO_HOUSING, truth("HUB_WINDING_TO_HOUSING"), 0.02);
+        holds(MotorParameter.HOUSING_TO_AIR, truth("HUB_HOUSING_TO_AIR"), 0.02);
+        holds(MotorParameter.WINDING_CAPACITY, truth("HUB_WINDING_CAPACITY"), 0.06);
+        holds(MotorParameter.HOUSING_CAPACITY, truth("HUB_HOUSING_CAPACITY"), 0.02);
         // The three waves come nearly to their largest together somewhere on the turn.
         double waves = truth("HUB_COGGING") + truth("HUB_SLOT_TORQUE") + truth("HUB_OFFSET_TORQUE");
         assertThat(best("hub", MotorParameter.COGGING_TORQUE).si()).isBetween(1.85 * waves, 2.02 * waves);

@@ -111,7 +111,7 @@ class BenchFileTest {
                                 + " Write it like A to B, A to BC, or A to star.",
                         "line 15, tests / 4 / readings / 1 / volts: this key is not known."
                                 + " Known here: pair, current, voltage, resistance, inductance, speed, frequency,"
-                                + " field_angle, angle, offset, shim, field, magnitude, temperature, after, torque, force.",
+                                + " field_angle, angle, offset, shim, field, magnitude, temperature, after, since, torque, force.",
                         "line 19, tests / 5 / channels: recordings/spin-1.csv: there is no channel \"CH2\". Known: CH1.",
                         "line 20, tests / 6 / to: 50 ms is below the 0.1 s of from in line 20. Check both figures.");
     }

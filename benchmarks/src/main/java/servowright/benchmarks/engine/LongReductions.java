@@ -33,10 +33,12 @@ import servowright.engine.quantity.Units;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.Clock;
 import servowright.engine.recording.Recording;
+import servowright.engine.thermal.TwoNode;
 
 /**
  * Recordings of a million samples, invented, from the numbers in memory to values with uncertainty: a coast-down, an axis log of three
- * channels, a hold map and three phase currents. The goal is below one second each.
+ * channels, a hold map,
+ * three phase currents, a winding heated from cold. The goal is below one second each.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -57,6 +59,7 @@ public class LongReductions {
     private final double[] angle = new double[SAMPLES];
     private final double[] held = new double[SAMPLES];
     private final double[][] phases = new double[3][SAMPLES];
+    private final double[][] heated = new double[2][SAMPLES];
 
     @Setup(Level.Trial)
     public void record() {
@@ -77,6 +80,30 @@ public class LongReductions {
                 phases[k][i] = 5 * Math.cos(2 * Math.PI * (40 * t - k / 3.0)) + 0.02 * random.nextGaussian();
             }
         }
+        heat(random);
+    }
+
+    /** 8 A for an hour, 3.6 ms from sample to sample. */
+    private void heat(Random random) {
+        TwoNode pair = new TwoNode(1.2, 40, 2.0, 400);
+        TwoNode.Lapse step = pair.lapse(3.6e-3);
+        TwoNode.Rise rise = TwoNode.Rise.COLD;
+        for (int i = 0; i < SAMPLES; i++) {
+            double ohm = 0.24 * (1 + rise.windingKelvin() / 256);
+            heated[0][i] = 8 * ohm + 1e-3 * random.nextGaussian();
+            heated[1][i] = 8 + 2e-3 * random.nextGaussian();
+            rise = step.of(rise, 64 * ohm);
+        }
+    }
+
+    @Benchmark
+    public IdentifiedMachine heating() {
+        return reduced(
+                TestKind.HEATING,
+                3.6e-3,
+                Map.of("u", "voltage", "i", "current"),
+                channel("u", "V", heated[0]),
+                channel("i", "A", heated[1]));
     }
 
     @Benchmark
@@ -114,6 +141,10 @@ public class LongReductions {
     }
 
     private IdentifiedMachine reduced(TestKind kind, Map<String, String> shown, Channel... channels) {
+        return reduced(kind, STEP, shown, channels);
+    }
+
+    private IdentifiedMachine reduced(TestKind kind, double step, Map<String, String> shown, Channel... channels) {
         BenchTest test = new BenchTest(
                 kind.words() + " hub 1",
                 new Place("bench.yaml", 1, kind.words()),
@@ -121,11 +152,14 @@ public class LongReductions {
                 "hub",
                 Optional.of("a.csv"),
                 shown,
-                Figures.<TestFigure>none().with(TestFigure.INERTIA, declared("4 kg cm2")),
+                Figures.<TestFigure>none()
+                        .with(TestFigure.INERTIA, declared("4 kg cm2"))
+                        .with(TestFigure.WINDING_AT, declared("21 degC"))
+                        .with(TestFigure.AIR_AT, declared("21 degC")),
                 List.of(),
                 Map.of());
         Recording recording =
-                new Recording("a.csv", "0", Clock.uniform(0, STEP, SAMPLES), List.of(channels), List.of());
+                new Recording("a.csv", "0", Clock.uniform(0, step, SAMPLES), List.of(channels), List.of());
         return Identification.identify(machine, List.of(test), Map.of("a.csv", recording));
     }
 

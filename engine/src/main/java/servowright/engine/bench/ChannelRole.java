@@ -12,7 +12,17 @@ import java.util.Optional;
  */
 public record ChannelRole(Signal signal, Optional<Contacts> contacts, Optional<RotorAxis> axis) {
     private static final List<String> ELSEWHERE = List.of(
-            "supply", "speed", "frequency", "angle", "torque", "temperature", "time", "trigger", "index", "unused");
+            "supply",
+            "speed",
+            "frequency",
+            "angle",
+            "torque",
+            "temperature",
+            "housing",
+            "time",
+            "trigger",
+            "index",
+            "unused");
 
     /** What is recorded. */
     public enum Signal {

@@ -14,6 +14,7 @@ import servowright.engine.known.Source;
 import servowright.engine.known.Term;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.Motor;
 import servowright.engine.machine.TestFigure;
 import servowright.engine.motor.Conductor;
 import servowright.engine.motor.WindingResistance;
@@ -43,9 +44,11 @@ final class HeatingTest {
         this.instruments = new Instruments(test.instrument());
     }
 
-    /** Reduces the readings after switching off. */
-    static TestResult of(BenchTest test, Optional<Recording> recording) {
-        return new HeatingTest(test).reduced(recording);
+    /** Reduces the readings after switching off, or a run followed from cold. */
+    static TestResult of(BenchTest test, Motor motor, Optional<Recording> recording) {
+        return HeatingRows.followed(test)
+                ? WarmingTest.of(test, motor, recording)
+                : new HeatingTest(test).reduced(recording);
     }
 
     private TestResult reduced(Optional<Recording> recording) {

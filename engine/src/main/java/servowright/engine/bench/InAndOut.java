@@ -96,8 +96,21 @@ record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said
             double freedom,
             String how,
             String source) {
-        Known known = Known.of(
-                value, standard, Source.of(test.id() + " " + what.symbol(), freedom), Origin.MEASURED, test.id());
+        return candidate(
+                test,
+                what,
+                Known.of(
+                        value,
+                        standard,
+                        Source.of(test.id() + " " + what.symbol(), freedom),
+                        Origin.MEASURED,
+                        test.id()),
+                how,
+                source);
+    }
+
+    /** The same, with an uncertainty of several parts. */
+    static Candidate candidate(BenchTest test, ResponseParameter what, Known known, String how, String source) {
         Working.Sheet working = Working.begin();
         working.note(how, "{" + what.symbol() + "}", what.unit(), source, known);
         boolean scaled = what == ResponseParameter.GAIN || what == ResponseParameter.RATIO;

@@ -35,6 +35,7 @@ public record Instruments(Map<String, Accuracy> stated) {
         FREQUENCY("frequency", "frequency meter", 0.001),
         TORQUE("torque", "torque sensor", 0.01),
         FORCE("force", "scale", 0.01),
+        HOUSING_RISE("temperature", "thermometer on the housing", 0.03),
         DRIVE_CURRENT("current", "current sensing of a drive", 0.03),
         DRIVE_VOLTAGE("voltage", "voltage that a drive says it makes", 0.02);
 

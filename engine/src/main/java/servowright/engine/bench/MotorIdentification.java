@@ -77,6 +77,10 @@ final class MotorIdentification {
         if (!of(TestKind.HEATING).isEmpty()) {
             plain(MotorParameter.THERMAL_RESISTANCE, MotorFigure.THERMAL_RESISTANCE);
         }
+        ifRead(MotorParameter.WINDING_TO_HOUSING);
+        ifRead(MotorParameter.HOUSING_TO_AIR);
+        ifRead(MotorParameter.WINDING_CAPACITY);
+        ifRead(MotorParameter.HOUSING_CAPACITY);
         plain(MotorParameter.ROTOR_INERTIA, MotorFigure.ROTOR_INERTIA);
         return new IdentifiedMotor(motor.name(), inOrder(), contradictions.found(), remarks);
     }
@@ -200,7 +204,8 @@ final class MotorIdentification {
                         (t, r) -> CoggingTest.of(t, motor, r, pairs, torqueConstant)));
             case CURRENT_ZERO, CURRENT_SENSING ->
                 Optional.of(reduced(test, SensingParameter.OFFSET_A, (t, r) -> CurrentSensingTest.of(t, r, pairs)));
-            case HEATING -> Optional.of(reduced(test, MotorParameter.THERMAL_RESISTANCE, HeatingTest::of));
+            case HEATING ->
+                Optional.of(reduced(test, MotorParameter.THERMAL_RESISTANCE, (t, r) -> HeatingTest.of(t, motor, r)));
             default -> Optional.empty();
         };
     }
@@ -243,13 +248,21 @@ final class MotorIdentification {
 
     /** Asked for only when a test was made that could tell: no prediction needs it otherwise. */
     private void drag() {
-        if (results.values().stream().anyMatch(r -> r.values().containsKey(MotorParameter.DRY_DRAG))) {
+        if (read(MotorParameter.DRY_DRAG)) {
             winding(MotorParameter.DRY_DRAG, List.of());
             winding(MotorParameter.VISCOUS_DRAG, List.of());
         }
-        if (results.values().stream().anyMatch(r -> r.values().containsKey(MotorParameter.COGGING_TORQUE))) {
-            winding(MotorParameter.COGGING_TORQUE, List.of());
+        ifRead(MotorParameter.COGGING_TORQUE);
+    }
+
+    private void ifRead(MotorParameter what) {
+        if (read(what)) {
+            winding(what, List.of());
         }
+    }
+
+    private boolean read(MotorParameter what) {
+        return results.values().stream().anyMatch(r -> r.values().containsKey(what));
     }
 
     private Optional<Known> best(MotorParameter what) {

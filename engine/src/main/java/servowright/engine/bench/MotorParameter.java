@@ -44,7 +44,13 @@ public enum MotorParameter implements Sought {
             "thermal resistance",
             "Rth",
             "K/W",
-            "load it until its temperature settles, and read the winding while it cools");
+            "load it until its temperature settles, and read the winding while it cools"),
+    /** Of the thermal resistance, the part inside the motor. */
+    WINDING_TO_HOUSING("winding to housing", "Rwh", "K/W", Caption.WARMING),
+    HOUSING_TO_AIR("housing to air", "Rha", "K/W", Caption.WARMING),
+    /** Heat that warms the winding by a kelvin. */
+    WINDING_CAPACITY("winding capacity", "Cw", "J/K", Caption.WARMING),
+    HOUSING_CAPACITY("housing capacity", "Ch", "J/K", Caption.WARMING);
 
     private final Caption caption;
 

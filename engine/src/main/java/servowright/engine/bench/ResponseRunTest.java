@@ -131,10 +131,10 @@ final class ResponseRunTest {
         if (fit.lag().gain() < 0) {
             sheet.remark("the output falls when the input rises: the gain is negative");
         }
-        put(ResponseParameter.GAIN, new Quantity(fit.lag().gain(), gain), fit, 0);
-        put(ResponseParameter.TIME_CONSTANT, Quantity.of(fit.lag().tauSecond(), "s"), fit, 1);
+        put(ResponseParameter.GAIN, new Quantity(fit.lag().gain(), gain), fit, 0, fit.scatterAlone(0));
+        put(ResponseParameter.TIME_CONSTANT, Quantity.of(fit.lag().tauSecond(), "s"), fit, 1, fit.scatterAlone(1));
         if (fit.delayed()) {
-            put(ResponseParameter.DELAY, Quantity.of(fit.lag().delaySecond(), "s"), fit, 3);
+            put(ResponseParameter.DELAY, Quantity.of(fit.lag().delaySecond(), "s"), fit, 3, fit.scatterAlone(4));
         } else {
             sheet.missing(
                     ResponseParameter.DELAY,
@@ -143,17 +143,14 @@ final class ResponseRunTest {
         }
     }
 
-    private void put(ResponseParameter what, Quantity value, LagFit fit, int column) {
+    /** With the scatter and, apart from it, what the figure differs by from one stretch of excitation to the next. */
+    private void put(ResponseParameter what, Quantity value, LagFit fit, int column, double alone) {
         BlockJackknife stretches = fit.stretches();
-        sheet.value(
-                what,
-                InAndOut.candidate(
-                        test,
-                        what,
-                        value,
-                        stretches.standardError(column),
-                        stretches.degreesOfFreedom(),
-                        what.words(),
-                        MODEL));
+        double all = stretches.standardError(column);
+        Known known = alone(value, Math.min(alone, all))
+                .withPart(
+                        Source.of(test.id() + " differences between excitations", stretches.degreesOfFreedom()),
+                        Math.sqrt(Math.max(0, all * all - alone * alone)));
+        sheet.value(what, InAndOut.candidate(test, what, known, what.words(), MODEL));
     }
 }

@@ -39,8 +39,16 @@ record Trace(String channel, double intervalS, double[] seconds, double[] values
         remarks = List.copyOf(remarks);
     }
 
-    /** A channel of a recording, or why it cannot be used. */
+    /** A channel of a recording that shows a signal, or why it cannot be used. */
     static Outcome<Trace> of(BenchTest test, Recording recording, Channel channel) {
+        Outcome<Trace> trace = perhapsHeld(test, recording, channel);
+        return trace.found()
+                .map(t -> t.moving(recording.name() + " " + channel.name()))
+                .orElse(trace);
+    }
+
+    /** The same for a channel that may well show one value all the time, as a supply does that holds its current. */
+    static Outcome<Trace> perhapsHeld(BenchTest test, Recording recording, Channel channel) {
         String name = recording.name() + " " + channel.name();
         Optional<Clock> clock = clock(test, recording);
         if (clock.isEmpty()) {
@@ -66,6 +74,10 @@ record Trace(String channel, double intervalS, double[] seconds, double[] values
                         "rising times in " + name, "export the recording again, or state sample_interval");
             }
         }
+        return Outcome.answer(this, Working.NONE);
+    }
+
+    private Outcome<Trace> moving(String name) {
         Spread spread = Spread.of(values);
         if (!(spread.most() > spread.least())) {
             return Outcome.missing(

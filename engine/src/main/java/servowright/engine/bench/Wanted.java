@@ -19,6 +19,7 @@ record Wanted(String words, ReadingFigure figure) {
     static final Wanted RESISTANCE = new Wanted("resistance", ReadingFigure.RESISTANCE);
     static final Wanted VOLTAGE = new Wanted("voltage", ReadingFigure.VOLTAGE);
     static final Wanted ANGLE = new Wanted("angle", ReadingFigure.ANGLE);
+    static final Wanted HOUSING = new Wanted("housing", ReadingFigure.TEMPERATURE);
     static final Wanted FORCE = new Wanted("force", ReadingFigure.FORCE);
 
     /** With its article. */

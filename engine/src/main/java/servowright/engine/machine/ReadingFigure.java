@@ -35,6 +35,7 @@ public enum ReadingFigure implements Key.Named {
     TEMPERATURE(Key.figure(
             "temperature", "temperature that a thermometer shows", q(-80, "degC"), q(300, "degC"), "40.5 degC")),
     AFTER(Key.figure("after", "time after switching off", q(0, "s"), q(10, "h"), "20 s")),
+    SINCE(Key.figure("since", "time since the current was switched on", q(0, "s"), q(100, "h"), "5 min")),
     TORQUE(Key.figure("torque", "torque of the shaft", q(-1e5, "N m"), q(1e5, "N m"), "0.41 N m")),
     FORCE(Key.figure("force", "force on the scale at the lever", q(-1e6, "N"), q(1e6, "N"), "312 gf"));
 

@@ -40,7 +40,10 @@ final class HeatingTask implements MotorTask {
                                         + " current through them until an hour changes nothing.")
                         .with("i", current(bench), "A"),
                 Phrase.of(
-                        "Switch off, read the resistance every 8 s for a minute, the first within 10 s; note the air."));
+                        "Switch off, read the resistance every 8 s for a minute, the first within 10 s; note the air."),
+                Phrase.of(
+                        "Better: log voltage and current every few seconds from cold, a thermometer on the housing too; that"
+                                + " tells winding and housing apart."));
     }
 
     @Override

@@ -7,8 +7,8 @@ import servowright.engine.quantity.Require;
  *
  * <p><b>Formula.</b> C_w dT_w/dt = P − (T_w − T_h)/R_wh, C_h dT_h/dt = (T_w − T_h)/R_wh − (T_h − T_a)/R_ha. The answer to a
  * constant loss is a sum of two exponentials; their time constants are the eigenvalues of the pair, not R_wh C_w and
- * R_ha C_h, which are typically off by 10 %. <b>Valid for</b> a constant loss within one call; copper whose resistance
- * grows is followed by short calls in a row. <b>Source.</b> Linear differential equations, solved in closed form.
+ * R_ha C_h, which are typically off by 10 %. <b>Valid for</b> a constant loss within one call; a loss that grows with the
+ * temperature of the copper is {@link HeldCurrent}. <b>Source.</b> Linear differential equations, solved in closed form.
  *
  * @param windingHousingKelvinPerWatt R_wh
  * @param windingJoulePerKelvin       C_w
@@ -35,6 +35,11 @@ public record TwoNode(
         public static final Rise COLD = new Rise(0, 0);
     }
 
+    /** Thermal resistance winding to ambient, R_wh + R_ha, K/W. */
+    public double kelvinPerWatt() {
+        return windingHousingKelvinPerWatt + housingAmbientKelvinPerWatt;
+    }
+
     /** Settled rise under a constant loss. */
     public Rise settled(double watt) {
         double housing = Require.finite("loss", watt, "W") * housingAmbientKelvinPerWatt;
@@ -43,12 +48,12 @@ public record TwoNode(
 
     /** The shorter of the two time constants, s. */
     public double shortTimeConstantSecond() {
-        return -1 / fastRate();
+        return -1 / steady(0).fastRate();
     }
 
     /** The longer of the two time constants, s. */
     public double longTimeConstantSecond() {
-        return -1 / slowRate();
+        return -1 / steady(0).slowRate();
     }
 
     /**
@@ -59,47 +64,34 @@ public record TwoNode(
      * @param second time, not negative
      */
     public Rise after(Rise start, double watt, double second) {
-        Require.notNegative("time", second, "s");
-        double fast = fastRate();
-        double slow = slowRate();
-        double settled = settled(watt).windingKelvin();
-        double between = (start.windingKelvin - start.housingKelvin) / windingHousingKelvinPerWatt;
-        double slope = (watt - between) / windingJoulePerKelvin;
-        // w(t) = settled + a exp(fast t) + b exp(slow t), with w(0) and w'(0) given.
-        double departure = start.windingKelvin - settled;
-        double a = (slope - slow * departure) / (fast - slow);
-        double b = departure - a;
-        double fading = a * Math.exp(fast * second);
-        double lasting = b * Math.exp(slow * second);
-        double winding = settled + fading + lasting;
-        double rate = fast * fading + slow * lasting;
-        double housing = winding - windingHousingKelvinPerWatt * (watt - windingJoulePerKelvin * rate);
-        return new Rise(winding, housing);
+        return steady(watt).after(start, second);
     }
 
-    private double fastRate() {
-        return (trace() - root()) / 2;
+    /** What a time under a constant loss does to any rise: the same map for every start and every loss. */
+    public Lapse lapse(double second) {
+        return new Lapse(
+                after(new Rise(1, 0), 0, second), after(new Rise(0, 1), 0, second), after(Rise.COLD, 1, second));
     }
 
-    private double slowRate() {
-        // Product of the eigenvalues over the fast one: no cancellation.
-        return determinant() / fastRate();
+    /**
+     * A time that passes: what is left of a kelvin of the winding and of the housing, and what a watt adds.
+     *
+     * @param ofWinding left of one kelvin of the winding
+     * @param ofHousing left of one kelvin of the housing
+     * @param ofWatt    added by one watt
+     */
+    public record Lapse(Rise ofWinding, Rise ofHousing, Rise ofWatt) {
+        /** Rise at the end. */
+        public Rise of(Rise start, double watt) {
+            double w = start.windingKelvin;
+            double h = start.housingKelvin;
+            return new Rise(
+                    w * ofWinding.windingKelvin + h * ofHousing.windingKelvin + watt * ofWatt.windingKelvin,
+                    w * ofWinding.housingKelvin + h * ofHousing.housingKelvin + watt * ofWatt.housingKelvin);
+        }
     }
 
-    private double trace() {
-        return -1 / (windingJoulePerKelvin * windingHousingKelvinPerWatt)
-                - (1 / windingHousingKelvinPerWatt + 1 / housingAmbientKelvinPerWatt) / housingJoulePerKelvin;
-    }
-
-    private double determinant() {
-        return 1
-                / (windingJoulePerKelvin
-                        * windingHousingKelvinPerWatt
-                        * housingJoulePerKelvin
-                        * housingAmbientKelvinPerWatt);
-    }
-
-    private double root() {
-        return Math.sqrt(trace() * trace() - 4 * determinant());
+    private HeldCurrent steady(double watt) {
+        return new HeldCurrent(this, watt, 0);
     }
 }

@@ -27,6 +27,7 @@ import servowright.engine.worksheet.duty.CoastDownSheet;
 import servowright.engine.worksheet.duty.CopperHeatSheet;
 import servowright.engine.worksheet.duty.DutyTorqueSheet;
 import servowright.engine.worksheet.duty.MoveTorqueSheet;
+import servowright.engine.worksheet.duty.TwoNodeDutySheet;
 import servowright.engine.worksheet.duty.TwoNodeHeatSheet;
 import servowright.engine.worksheet.encoder.EncoderSheets;
 import servowright.engine.worksheet.motor.CurrentAndTorqueSheet;
@@ -73,6 +74,7 @@ public final class Worksheets {
             new CopperHeatSheet(),
             new TwoNodeHeatSheet(),
             new DutyTorqueSheet(),
+            new TwoNodeDutySheet(),
             new CoastDownSheet(),
             new BrakeEnergySheet());
 

@@ -38,25 +38,12 @@ public final class CopperHeatSheet implements Worksheet {
                             .within(Quantity.of(0, "W"), Quantity.of(1e6, "W")),
                     UsualInputs.current("current", "motor current"),
                     UsualInputs.resistance("resistance", "winding resistance at the reference temperature"),
-                    Input.quantity(
-                                    "thermal_resistance",
-                                    Dimension.THERMAL_RESISTANCE,
-                                    "winding to surroundings",
-                                    "3.2 K/W")
-                            .within(Quantity.of(1e-4, "K/W"), Quantity.of(1e5, "K/W")),
+                    TwoNodeHeatSheet.resistance("thermal_resistance", "winding to surroundings", "3.2 K/W"),
                     UsualInputs.temperature("surroundings", "temperature of the surroundings", "25 degC")
                             .orElse("25 degC"),
                     UsualInputs.temperature("reference", "temperature at which loss and resistance hold", "20 degC")
                             .orElse("20 degC"),
-                    Input.quantity(
-                                    "coefficient",
-                                    Dimension.TEMPERATURE_COEFFICIENT,
-                                    "resistance per kelvin",
-                                    "0.00393 1/K")
-                            .within(
-                                    new Quantity(0, Dimension.TEMPERATURE_COEFFICIENT),
-                                    new Quantity(0.1, Dimension.TEMPERATURE_COEFFICIENT))
-                            .orElse("0.00393 1/K"),
+                    coefficient("resistance per kelvin"),
                     UsualInputs.temperature("limit", "highest winding temperature", "110 degC"),
                     Input.quantity(
                                     "torque_constant",
@@ -84,10 +71,24 @@ public final class CopperHeatSheet implements Worksheet {
         return DECLARATION;
     }
 
+    /** Growth of the resistance; copper unless stated. */
+    static Input coefficient(String meaning) {
+        return Input.quantity("coefficient", Dimension.TEMPERATURE_COEFFICIENT, meaning, "0.00393 1/K")
+                .within(
+                        new Quantity(0, Dimension.TEMPERATURE_COEFFICIENT),
+                        new Quantity(0.1, Dimension.TEMPERATURE_COEFFICIENT))
+                .orElse("0.00393 1/K");
+    }
+
     @Override
     public List<Problem> contradictions(Inputs inputs) {
+        return limitAboveSurroundings(DECLARATION, inputs);
+    }
+
+    /** A winding that may not get warmer than the air can carry nothing. */
+    static List<Problem> limitAboveSurroundings(Declaration declaration, Inputs inputs) {
         double ambient = inputs.known("surroundings").map(Known::si).orElse(0.0);
-        return new Contradictions(DECLARATION)
+        return new Contradictions(declaration)
                 .when(
                         inputs.known("limit").filter(t -> t.si() <= ambient).isPresent(),
                         "limit",

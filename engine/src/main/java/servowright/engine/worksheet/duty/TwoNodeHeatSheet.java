@@ -42,12 +42,14 @@ public final class TwoNodeHeatSheet implements Worksheet {
                     new Result("settled_housing_rise", "rise of the housing in the end", "K")),
             List.of(PAIR));
 
-    private static Input resistance(String name, String meaning, String example) {
+    /** A thermal resistance. */
+    static Input resistance(String name, String meaning, String example) {
         return Input.quantity(name, Dimension.THERMAL_RESISTANCE, meaning, example)
                 .within(Quantity.of(1e-4, "K/W"), Quantity.of(1e5, "K/W"));
     }
 
-    private static Input capacity(String name, String meaning, String example) {
+    /** A heat capacity. */
+    static Input capacity(String name, String meaning, String example) {
         return Input.quantity(name, Dimension.HEAT_CAPACITY, meaning, example)
                 .within(Quantity.of(1e-6, "J/K"), Quantity.of(1e9, "J/K"));
     }
