@@ -18,6 +18,7 @@ import servowright.engine.quantity.Dimension;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.Clock;
 import servowright.engine.recording.Recording;
+import servowright.engine.recording.Saturation;
 
 /**
  * Rows of a recording in which every channel that is needed has a number, angles in radians.
@@ -92,6 +93,16 @@ record AngleRows(double[] seconds, Map<AngleRole, double[]> columns, List<Phrase
             if (lost > 0) {
                 remarks.add(
                         Phrase.of("{lost} rows without a number were left out").with("lost", lost));
+            }
+            for (Channel channel : channels.values()) {
+                Optional<Saturation> still = Saturation.find(picked(channel.samples(), rows));
+                if (still.filter(Saturation::sure).isPresent()) {
+                    return Outcome.missing(
+                            "a reading in " + recording.name() + " that does not run into its limit: " + channel.name()
+                                    + " is cut off",
+                            "choose a larger range and record again");
+                }
+                still.ifPresent(s -> remarks.add(AtLimit.words(channel.name(), s.count() / (double) rows.length)));
             }
             int[] kept = thinned(rows, remarks);
             Map<AngleRole, double[]> columns = new EnumMap<>(AngleRole.class);

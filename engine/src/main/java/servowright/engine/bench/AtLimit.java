@@ -16,12 +16,14 @@ final class AtLimit {
     static Optional<Phrase> remark(String name, double... values) {
         Spread spread = Spread.of(values);
         double share = Math.max(share(spread.most(), values), share(spread.least(), values));
-        return share < OFTEN
-                ? Optional.empty()
-                : Optional.of(Phrase.of(name
-                                + " stands at its largest or its least value in {share} of the samples: if it is cut off there,"
-                                + " the result is wrong")
-                        .with("share", Quantity.number(share), "%"));
+        return share < OFTEN ? Optional.empty() : Optional.of(words(name, share));
+    }
+
+    static Phrase words(String name, double share) {
+        return Phrase.of(name
+                        + " stands at its largest or its least value in {share} of the samples: if it is cut off there,"
+                        + " the result is wrong")
+                .with("share", Quantity.number(share), "%");
     }
 
     private static double share(double level, double... values) {

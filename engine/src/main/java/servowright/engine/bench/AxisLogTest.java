@@ -177,7 +177,13 @@ final class AxisLogTest {
                         driven.run().shadow() * fit.phaseOhm())
                 .times(instruments.gain(Reads.DRIVE_VOLTAGE))
                 .over(instruments.gain(Reads.DRIVE_CURRENT));
+        boolean against = fit.emfVoltSecondPerRad() < 0;
+        if (against) {
+            sheet.remark(
+                    "the voltage falls where the speed rises: they are counted in opposite senses; the size was used");
+        }
         Known emf = joint.get(1)
+                .times(against ? -1 : 1)
                 .withPart(Source.of(test.id() + " dead zone 1"), spread[1] / Math.sqrt(3))
                 .times(instruments.gain(Reads.DRIVE_VOLTAGE));
         resistance(ohm);

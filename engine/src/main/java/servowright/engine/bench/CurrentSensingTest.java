@@ -94,7 +94,12 @@ final class CurrentSensingTest {
         for (int k = 0; k < phases.phases().size(); k++) {
             double[] amp = phases.traces().get(k).values();
             SensingParameter what = SensingParameter.offset(phases.phases().get(k));
-            if (alternates(amp)) {
+            if (CutNoise.at(amp)) {
+                sheet.missing(
+                        what,
+                        "a current in " + test.id() + " that does not run into its limit: its noise is cut off",
+                        "move the zero into the range of the converter, and record again");
+            } else if (alternates(amp)) {
                 sheet.missing(
                         what,
                         "currents that stand still in " + test.id(),

@@ -12,11 +12,13 @@ import servowright.engine.known.Phrase;
 import servowright.engine.known.Source;
 import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
+import servowright.engine.machine.TestKind;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.quantity.Unit;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.Recording;
+import servowright.engine.recording.Saturation;
 
 /**
  * What was put into something and what came out, recorded together.
@@ -53,19 +55,28 @@ record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said
             return Outcome.missing(
                     "input and output of " + recording.name() + " at the same times", "record both without gaps");
         }
-        if (y.saturation().isPresent()) {
+        boolean output = cutOff(test, y);
+        if (output || (test.kind() == TestKind.SINE_RESPONSE && cutOff(test, u))) {
             return Outcome.missing(
-                    "an output in " + recording.name() + " that does not run into its limit: " + y.channel()
-                            + " is cut off",
+                    (output ? "an output in " : "an input in ") + recording.name()
+                            + " that does not run into its limit: " + (output ? y : u).channel() + " is cut off",
                     "choose a larger range or a smaller input, and record again");
         }
         List<Phrase> remarks = new ArrayList<>(u.remarks());
         y.remarks().stream().filter(r -> !remarks.contains(r)).forEach(remarks::add);
         AtLimit.remark(y.channel(), y.values()).ifPresent(remarks::add);
+        AtLimit.remark(u.channel(), u.values()).ifPresent(remarks::add);
         Dimension gain = dimension(second.get()).over(dimension(first.get()));
         String unit = second.get().unit().map(Unit::symbol).orElse("");
         String said = said(test, first.get()) + " to " + said(test, second.get());
         return Outcome.answer(new InAndOut(u, y, gain, unit, said, remarks), Working.NONE);
+    }
+
+    /** An input may be held at its limit, an output may not. */
+    private static boolean cutOff(BenchTest test, Trace trace) {
+        return test.kind() == TestKind.SINE_RESPONSE
+                ? Saturation.ofWave(trace.values()).isPresent()
+                : trace.saturation().isPresent();
     }
 
     private static Optional<Channel> shown(BenchTest test, Recording recording, String word) {

@@ -28,6 +28,12 @@ import servowright.engine.recording.Recording;
  * resistance is that of the whole loop: winding, shunt, leads and source.
  */
 final class InductanceStepTest {
+    /** A step over fewer values than this is lost in the steps of its converter. */
+    private static final int FEWEST_LEVELS = 12;
+
+    /** The last part of a recording, one in so many, shows what the current settles at. */
+    private static final int SETTLED = 5;
+
     private final BenchTest test;
     private final Recording recording;
     private final ResultSheet sheet;
@@ -82,9 +88,13 @@ final class InductanceStepTest {
             if (trace instanceof Missing<Trace> why) {
                 return Optional.of(why);
             }
-            Trace found = trace.found().orElseThrow();
+            boolean volts = shown.get().signal() == Signal.VOLTAGE;
+            Trace found = trace.found().map(t -> volts ? t : t.doubted()).orElseThrow();
             sheet.remarks(found.remarks());
-            if (shown.get().signal() == Signal.VOLTAGE) {
+            if (!volts && (cutOff(found) || coarse(found))) {
+                return Optional.of(limited(found));
+            }
+            if (volts) {
                 voltage = voltage.or(() -> Optional.of(found));
                 voltageRole = voltageRole.or(() -> shown);
             } else {
@@ -101,6 +111,29 @@ final class InductanceStepTest {
                                             "state channels: {CH1: current A to B}, or {CH1: shunt, A to B} with the resistance of the shunt"))));
         }
         return unit();
+    }
+
+    /** At its limit while it rises, or in the noise of what it settles at. */
+    private static boolean cutOff(Trace trace) {
+        double[] v = trace.values();
+        return trace.saturation().isPresent()
+                || CutNoise.at(Arrays.copyOfRange(v, v.length - v.length / SETTLED, v.length));
+    }
+
+    private static boolean coarse(Trace trace) {
+        return Arrays.stream(trace.values()).distinct().limit(FEWEST_LEVELS).count() < FEWEST_LEVELS;
+    }
+
+    private Missing<Trace> limited(Trace trace) {
+        String what = recording.name() + " " + trace.channel();
+        return new Missing<Trace>(List.of(
+                coarse(trace)
+                        ? new Outcome.Need(
+                                "a current that takes more than " + FEWEST_LEVELS + " values in " + what,
+                                "choose a smaller range and record again")
+                        : new Outcome.Need(
+                                "a current in " + what + " that does not run into its limit: it is cut off",
+                                "choose a larger range and record again")));
     }
 
     private Optional<ChannelRole> role(Channel channel) {

@@ -16,7 +16,6 @@ import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.Recording;
-import servowright.engine.recording.Saturation;
 
 /**
  * Two quantities read together: by hand, or along a recording.
@@ -126,18 +125,31 @@ record Points(
 
     /** The channel that shows a quantity, neither flat nor cut off. */
     static Outcome<Trace> trace(BenchTest test, Recording recording, Wanted wanted) {
+        Outcome<Trace> trace = shown(test, recording, wanted);
+        return trace.fold(a -> whole(recording, wanted, a.value()), Missing::forAnother);
+    }
+
+    /** A trace that does not run into its limit. */
+    private static Outcome<Trace> whole(Recording recording, Wanted wanted, Trace trace) {
+        return trace.saturation().isPresent()
+                ? cutOff(recording, wanted, trace)
+                : Outcome.answer(trace.doubted(), Working.NONE);
+    }
+
+    static <T> Outcome<T> cutOff(Recording recording, Wanted wanted, Trace trace) {
+        return Outcome.missing(
+                wanted.one() + " in " + recording.name() + " that does not run into its limit: " + trace.channel()
+                        + " is cut off",
+                "choose a larger range and record again");
+    }
+
+    /** The channel that shows a quantity, not flat, but perhaps cut off. */
+    static Outcome<Trace> shown(BenchTest test, Recording recording, Wanted wanted) {
         for (Channel channel : recording.channels()) {
             String said =
                     test.channels().isEmpty() ? wanted.words() : test.channels().getOrDefault(channel.name(), "");
             if (wanted.shownBy(channel, said)) {
-                Outcome<Trace> trace = Trace.of(test, recording, channel);
-                Optional<Saturation> cut = trace.found().flatMap(Trace::saturation);
-                return cut.isPresent()
-                        ? Outcome.missing(
-                                wanted.one() + " in " + recording.name() + " that does not run into its limit: "
-                                        + channel.name() + " is cut off",
-                                "choose a larger range and record again")
-                        : trace;
+                return Trace.of(test, recording, channel);
             }
         }
         return Outcome.missing(
@@ -160,6 +172,10 @@ record Points(
 
     private Outcome<Points> varied(BenchTest test, Wanted what) {
         double least = Arrays.stream(x).min().orElseThrow();
+        if (what.equals(Wanted.AFTER) && least < 0) {
+            return Outcome.missing(
+                    "times after switching off, none before it, in " + test.id(), "count the time from that moment");
+        }
         double most = Arrays.stream(x).max().orElseThrow();
         double largest = Math.max(Math.abs(least), Math.abs(most));
         return most - least > 0.1 * largest

@@ -15,6 +15,7 @@ import servowright.engine.numeric.HarmonicFit;
 import servowright.engine.numeric.HarmonicTerms;
 import servowright.engine.numeric.Rounding;
 import servowright.engine.quantity.Quantity;
+import servowright.engine.recording.Saturation;
 
 /**
  * Fundamental and harmonics of one open-circuit voltage, by regression: a record need not hold whole periods.
@@ -45,7 +46,7 @@ record SpinFit(Trace trace, HarmonicFit fit, SpinPieces pieces, double plainVolt
 
     /** The fit of a trace, or why there is none. */
     static Outcome<SpinFit> of(Trace trace) {
-        if (trace.saturation().isPresent()) {
+        if (Saturation.find(trace.values()).isPresent()) {
             return Outcome.missing(
                     trace.channel() + " within the range of its instrument: it stands at its limit again and again",
                     "record with more volts per division");
@@ -66,6 +67,9 @@ record SpinFit(Trace trace, HarmonicFit fit, SpinPieces pieces, double plainVolt
 
     private static Outcome<SpinFit> fitted(Trace trace, HarmonicFit first, HarmonicTerms terms) {
         List<Phrase> remarks = new ArrayList<>(trace.remarks());
+        // A chopped terminal voltage stands at 0 by rights, so that this is a word and no refusal.
+        Saturation.ofWave(trace.values())
+                .ifPresent(s -> remarks.add(AtLimit.words(trace.channel(), s.count() / (double) trace.count())));
         HarmonicFit fit = trace.fit(terms);
         Trace used = trace;
         if (fit.status().converged()) {

@@ -87,9 +87,22 @@ record Trace(String channel, double intervalS, double[] seconds, double[] values
         return Outcome.answer(this, Working.NONE);
     }
 
-    /** The limit that the signal runs into, if it does. */
+    /** The limit that the signal surely runs into, if it does. */
     Optional<Saturation> saturation() {
-        return Saturation.find(values);
+        return Saturation.find(values).filter(Saturation::sure);
+    }
+
+    /** The same, with a word where the signal stands still at a limit, and may be held there or cut off. */
+    Trace doubted() {
+        Optional<Saturation> still = Saturation.find(values).filter(s -> !s.sure());
+        return still.map(s -> noting(AtLimit.words(channel, s.count() / (double) count())))
+                .orElse(this);
+    }
+
+    private Trace noting(Phrase remark) {
+        List<Phrase> more = new ArrayList<>(remarks);
+        more.add(remark);
+        return new Trace(channel, intervalS, seconds, values, even, more);
     }
 
     int count() {

@@ -29,7 +29,7 @@ class AngleBenchTest {
     private static final long SEED = 71;
 
     /** A rotor dragged once round and back, with friction and the cogging of twelve slots. */
-    private static Recording dragged(int[] directions, int sign, double friction) {
+    static Recording dragged(int[] directions, int sign, double friction) {
         int perTurn = 1680;
         int n = perTurn * directions.length;
         double[] command = new double[n];
@@ -94,7 +94,7 @@ class AngleBenchTest {
                 .contains("pole pairs of hub");
     }
 
-    private static Recording coasting(double speed, double loss, double unbalance) {
+    static Recording coasting(double speed, double loss, double unbalance) {
         int n = 2400;
         double[] shaft = rows(n, i -> speed * i * 1e-3 - loss * i * i * 1e-6 / 2);
         double[] uneven = Arrays.stream(shaft)
@@ -153,7 +153,7 @@ class AngleBenchTest {
     }
 
     /** Beside a reference, with a delay and some play, out and back. */
-    private static Recording beside(double radPerSecond, double delay, double play, boolean back) {
+    static Recording beside(double radPerSecond, double delay, double play, boolean back) {
         int n = 4000;
         double span = 1.2 * 2 * Math.PI;
         int way = back ? n / 2 : n;
@@ -167,7 +167,7 @@ class AngleBenchTest {
                 channel("pos", "", counted(read, 0.2, new Random(SEED))));
     }
 
-    private static Map<String, String> pair() {
+    static Map<String, String> pair() {
         Map<String, String> channels = new LinkedHashMap<>();
         channels.put("ref", "reference angle");
         channels.put("pos", "angle");

@@ -31,7 +31,7 @@ class AxisLogTestTest {
         }
     }
 
-    private static final Truth PLAIN = new Truth(2.5e-3, 0.05, 4e-4, 0.01, 2e-5, 0.05, 1);
+    static final Truth PLAIN = new Truth(2.5e-3, 0.05, 4e-4, 0.01, 2e-5, 0.05, 1);
 
     private static double current(double t) {
         return 8 * Math.sin(2 * Math.PI * 0.45 * t) + 5 * Math.sin(2 * Math.PI * 1.3 * t + 1);

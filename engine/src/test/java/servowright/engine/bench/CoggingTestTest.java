@@ -15,14 +15,14 @@ import servowright.engine.recording.Recording;
 /** 9 slots with 8 magnets cog lcm(9, 8) = 72 times per turn (symmetry); 0.05 N m/A. All invented. */
 class CoggingTestTest {
     private static final double KT = 0.05;
-    private static final Motor MOTOR = Given.motor(
+    static final Motor MOTOR = Given.motor(
             MotorFigure.POLE_PAIRS, "4",
             MotorFigure.SLOTS, "9",
             MotorFigure.TORQUE_CONSTANT, "0.05 N m/A ± 0.1 % [q axis]");
     private static final int EACH_WAY = 1440;
 
     /** Once around and back, the current that the position asks for plus friction in the sense of rotation. */
-    private static Recording around(DoubleUnaryOperator amp, double friction, double noise, Random random) {
+    static Recording around(DoubleUnaryOperator amp, double friction, double noise, Random random) {
         double[] angle = new double[2 * EACH_WAY];
         double[] current = new double[angle.length];
         for (int i = 0; i < angle.length; i++) {
@@ -38,7 +38,7 @@ class CoggingTestTest {
         return Given.recording("a.csv", 0.05, Given.channel("x", "rad", angle), Given.channel("i", "A", current));
     }
 
-    private static Given.Test test(TestKind kind) {
+    static Given.Test test(TestKind kind) {
         return Given.test(kind)
                 .recorded("a.csv")
                 .channel("x", "angle")
@@ -46,7 +46,7 @@ class CoggingTestTest {
                 .limits("current", "± 1 %");
     }
 
-    private static double cogging(double at) {
+    static double cogging(double at) {
         return 0.2 * Math.cos(72 * at + 0.4) + 0.03 * Math.cos(4 * at) + 0.02 * Math.sin(9 * at);
     }
 
@@ -64,7 +64,7 @@ class CoggingTestTest {
         assertThat(result.curves()).hasSize(3);
     }
 
-    private static double range(DoubleUnaryOperator amp) {
+    static double range(DoubleUnaryOperator amp) {
         double[] all = Given.sampled(72_000, 2 * Math.PI / 72_000, amp);
         return Arrays.stream(all).max().orElseThrow() - Arrays.stream(all).min().orElseThrow();
     }

@@ -16,10 +16,10 @@ import servowright.engine.recording.Recording;
 /** Three sine currents a third of a turn apart, read with offsets and gains that are put in. All invented. */
 class CurrentSensingTestTest {
     private static final Motor MOTOR = Given.motor();
-    private static final double[] OFFSET = {0.12, -0.08, 0.05};
-    private static final double[] GAIN = {1, 1.03, 0.98};
+    static final double[] OFFSET = {0.12, -0.08, 0.05};
+    static final double[] GAIN = {1, 1.03, 0.98};
 
-    private static double[][] currents(double[] offset, double[] gain, double noise, Random random) {
+    static double[][] currents(double[] offset, double[] gain, double noise, Random random) {
         double start = 6.28 * random.nextDouble();
         double hertz = 7.3 + random.nextDouble();
         double[][] amp = new double[3][];
@@ -37,7 +37,7 @@ class CurrentSensingTestTest {
         return amp;
     }
 
-    private static Recording recording(double[]... amp) {
+    static Recording recording(double[]... amp) {
         Channel[] channels = new Channel[amp.length];
         for (int k = 0; k < amp.length; k++) {
             channels[k] = Given.channel("i" + "ABC".charAt(k), "A", amp[k]);
@@ -45,7 +45,7 @@ class CurrentSensingTestTest {
         return Given.recording("a.csv", 1e-3, channels);
     }
 
-    private static Given.Test test(TestKind kind) {
+    static Given.Test test(TestKind kind) {
         return Given.test(kind)
                 .recorded("a.csv")
                 .channel("iA", "current A")

@@ -15,7 +15,7 @@ import servowright.engine.recording.Recording;
 
 /** Motors on a brake at 6 V from a supply of 12 V, made here from U = R i + Ke ω and T = Kt i − T₀. */
 class LoadCurveTestTest {
-    private static final Motor MOTOR = Given.motor(MotorFigure.POLE_PAIRS, "7");
+    static final Motor MOTOR = Given.motor(MotorFigure.POLE_PAIRS, "7");
     private static final int COUNT = 400;
     private static final double VOLT = 6;
 
@@ -25,9 +25,9 @@ class LoadCurveTestTest {
     /** What is on the brake. */
     record Truth(double ohm, double ke, double kt, double drag) {}
 
-    private static final Truth PLAIN = new Truth(0.066, 0.0195, 0.0185, 0.02);
+    static final Truth PLAIN = new Truth(0.066, 0.0195, 0.0185, 0.02);
 
-    private static Recording curve(Truth m, double supply, double noise, Random random) {
+    static Recording curve(Truth m, double supply, double noise, Random random) {
         double[] speed = new double[COUNT];
         double[] amp = new double[COUNT];
         double[] torque = new double[COUNT];
@@ -55,7 +55,7 @@ class LoadCurveTestTest {
                 Given.channel("P", "W", watt));
     }
 
-    private static Given.Test test(String current) {
+    static Given.Test test(String current) {
         return Given.test(TestKind.LOAD_CURVE)
                 .recorded("a.csv")
                 .channel("w", "speed")
@@ -72,7 +72,7 @@ class LoadCurveTestTest {
         return Given.reduced(MOTOR, test, recording);
     }
 
-    private static double flux(Truth m) {
+    static double flux(Truth m) {
         return m.kt() * PER_SIX_STEP / 1.5 / 7;
     }
 

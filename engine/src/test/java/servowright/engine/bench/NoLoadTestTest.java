@@ -17,14 +17,13 @@ import servowright.engine.recording.Recording;
 /** A motor with 0.02625 N m per q-axis ampere, 0.01 N m dry and 2e-5 N m s viscous drag (recomputed). */
 class NoLoadTestTest {
     private static final double KT = 0.02625;
-    private static final Motor MOTOR =
-            Given.motor(MotorFigure.POLE_PAIRS, "7", MotorFigure.FLUX_LINKAGE, "2.5 mWb ± 0.001 %");
+    static final Motor MOTOR = Given.motor(MotorFigure.POLE_PAIRS, "7", MotorFigure.FLUX_LINKAGE, "2.5 mWb ± 0.001 %");
 
     private static Given.Test run() {
         return Given.test(TestKind.NO_LOAD).limits("current", "± 0.5 %");
     }
 
-    private static double amp(double radPerS) {
+    static double amp(double radPerS) {
         return Math.signum(radPerS) * (0.01 + 2e-5 * Math.abs(radPerS)) / KT;
     }
 
@@ -54,16 +53,16 @@ class NoLoadTestTest {
         assertThat(Given.says(result, "one direction only")).isTrue();
     }
 
-    private static Recording recording(double[] speed, double[] amp) {
+    static Recording recording(double[] speed, double[] amp) {
         return Given.recording("a.csv", 1e-2, Given.channel("n", "rad/s", speed), Given.channel("i", "A", amp));
     }
 
-    private static Given.Test recorded() {
+    static Given.Test recorded() {
         return run().recorded("a.csv").channel("n", "speed").channel("i", "q axis current");
     }
 
     /** Ten speeds forward, ten backward. */
-    private static double[] stairs(double most) {
+    static double[] stairs(double most) {
         return Given.sampled(6000, 1e-2, t -> {
             int k = (int) (t / 3);
             return k < 10 ? most * (k + 1) / 10 : -most * (k - 9) / 10;

@@ -30,10 +30,10 @@ class ResponseTestTest {
     /** What answers. */
     record Truth(double gain, double tau, double delay) {}
 
-    private static final Truth PLAIN = new Truth(250, 0.1, 9.4e-3);
+    static final Truth PLAIN = new Truth(250, 0.1, 9.4e-3);
 
     /** Steps of both signs, then random steps, then a sweep. */
-    private static double[] excitation(Random random) {
+    static double[] excitation(Random random) {
         double[] u = new double[COUNT];
         double level = 0;
         for (int k = 0; k < COUNT; k++) {
@@ -48,7 +48,7 @@ class ResponseTestTest {
         return u;
     }
 
-    private static double[] answer(Truth truth, double[] input) {
+    static double[] answer(Truth truth, double[] input) {
         double[] y = new double[input.length];
         double h = STEP / FINE;
         int late = (int) Math.round(truth.delay() / h);
@@ -64,11 +64,11 @@ class ResponseTestTest {
         return y;
     }
 
-    private static Recording recording(double[] in, double[] out) {
+    static Recording recording(double[] in, double[] out) {
         return Given.recording("a.csv", STEP, Given.channel("u", "", in), Given.channel("y", "rad/s", out));
     }
 
-    private static BenchTest run() {
+    static BenchTest run() {
         return Given.test(TestKind.RESPONSE_RUN)
                 .recorded("a.csv")
                 .channel("u", "input")
@@ -151,7 +151,7 @@ class ResponseTestTest {
     private static final double[] HERTZ = {0.3, 0.8, 1.6, 4, 9};
 
     /** One sine, over two to four periods, with drift, mains hum, noise and a converter of 8 bits. */
-    private static Recording sine(String name, double hertz, Truth truth, double scatter, Random random) {
+    static Recording sine(String name, double hertz, Truth truth, double scatter, Random random) {
         double interval = (2 + 2 * random.nextDouble()) / hertz / COUNT;
         double w = 2 * Math.PI * hertz;
         double ratio = truth.gain() / Math.hypot(1, w * truth.tau()) * Math.exp(scatter * random.nextGaussian());
@@ -189,7 +189,7 @@ class ResponseTestTest {
         return Identification.identify(Given.machine(MOTOR), tests, recordings).tests();
     }
 
-    private static final Truth TACHO = new Truth(1.4, 0.1, 3e-3);
+    static final Truth TACHO = new Truth(1.4, 0.1, 3e-3);
 
     @Test
     void finds_ratio_and_phase_of_each_sine_and_the_lag_of_all() {

@@ -29,7 +29,7 @@ import servowright.engine.recording.Recording;
 class SensorReadingsTest {
     private static final long SEED = 71;
 
-    private static Recording turned(double turns, double swing) {
+    static Recording turned(double turns, double swing) {
         double[] shaft = rows(500, i -> turns * 2 * Math.PI * i / 499);
         return recording(
                 "turn.csv",

@@ -16,14 +16,14 @@ import servowright.engine.recording.Recording;
 
 /** One bump of known shape, sampled by two recorders of different pace whose clocks start apart. */
 class SharedEventTestTest {
-    private static final double PACE = 0.667e-3;
-    private static final double OTHER_PACE = 0.5e-3;
+    static final double PACE = 0.667e-3;
+    static final double OTHER_PACE = 0.5e-3;
 
-    private static double bump(double t) {
+    static double bump(double t) {
         return 5 * Math.exp(-Math.pow((t - 0.25) / 0.03, 2)) - 3 * Math.exp(-Math.pow((t - 0.4) / 0.05, 2));
     }
 
-    private static BenchTest test(int number) {
+    static BenchTest test(int number) {
         return new Given.Test(TestKind.SHARED_EVENT, "shared event hub " + number)
                 .recorded(number + ".csv")
                 .channel("x", "event")
@@ -38,7 +38,7 @@ class SharedEventTestTest {
                 .tests();
     }
 
-    private static double[] seen(int count, double pace, double later, DoubleUnaryOperator shape) {
+    static double[] seen(int count, double pace, double later, DoubleUnaryOperator shape) {
         return Given.sampled(count, pace, t -> shape.applyAsDouble(t + later));
     }
 

@@ -249,6 +249,26 @@ class SpinTestTest {
         return need(result, MotorParameter.FLUX_LINKAGE);
     }
 
+    /** Cut off in a tenth of the samples, in most of them, at both ends, and by a converter that reads nothing below 0. */
+    @Test
+    void refuses_a_wave_that_is_cut_off_anywhere() {
+        double e = linePeak(70);
+        double[] v = Given.noisy(wave(4000, 50e-6, 70, 0.3), 0.01 * e, new Random(21));
+        double[][] limits = {{-2, 0.93}, {-0.93, 2}, {-2, 0.3}, {-0.5, 0.5}, {0, 2}, {-2, -0.5}};
+        for (double[] limit : limits) {
+            double[] cut = Arrays.stream(v)
+                    .map(u -> Math.max(limit[0] * e, Math.min(limit[1] * e, u)))
+                    .toArray();
+            TestResult result = reduced(
+                    spin().channel("CH1", "A to B").done(),
+                    Given.recording("a.csv", 50e-6, Given.channel("CH1", "V", Given.eightBit(cut, 1.3 * e))));
+            boolean refused = need(result, MotorParameter.FLUX_LINKAGE).contains("range of its instrument");
+            assertThat(refused || (limit[0] == 0 && Given.says(result, "is cut off there")))
+                    .as("%s to %s", limit[0], limit[1])
+                    .isTrue();
+        }
+    }
+
     @Test
     void leaves_out_a_few_cells_that_are_no_numbers() {
         double[] v = wave(2500, 2e-5, 70, 0);

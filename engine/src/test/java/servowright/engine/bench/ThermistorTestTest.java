@@ -27,7 +27,7 @@ class ThermistorTestTest {
         }
     }
 
-    private static final Truth PLAIN = new Truth(10_000, 3600);
+    static final Truth PLAIN = new Truth(10_000, 3600);
 
     /** Steps of 8 K every 200 s, each reached in 20 s. */
     private static double[] block() {
@@ -40,7 +40,7 @@ class ThermistorTestTest {
         return kelvin;
     }
 
-    private static Recording calibration(Truth m, double unalike, Random random) {
+    static Recording calibration(Truth m, double unalike, Random random) {
         double[] kelvin = block();
         double[] read = new double[COUNT];
         double[] share = new double[COUNT];
@@ -59,7 +59,7 @@ class ThermistorTestTest {
         return Given.recording("a.csv", 1, Given.channel("t", "degC", kelvin), Given.channel("q", "", share));
     }
 
-    private static Given.Test test() {
+    static Given.Test test() {
         return Given.test(TestKind.THERMISTOR_CHECK)
                 .recorded("a.csv")
                 .channel("t", "temperature")
