@@ -41,13 +41,12 @@ public record Plot(String title, String x, String y, List<Series> series, List<S
         List<Series> series = new ArrayList<>();
         List<Series> strip = new ArrayList<>();
         for (Curve curve : group) {
-            boolean residual = curve.role() == Curve.Role.RESIDUAL;
-            (residual ? strip : series)
-                    .add(new Series(
-                            curve.name(),
-                            counted(curve.x(), curve.xUnit()),
-                            counted(curve.y(), curve.yUnit()),
-                            curve.role()));
+            double[] x = counted(curve.x(), curve.xUnit());
+            if (curve.role() == Curve.Role.RESIDUAL) {
+                strip.add(new Series(leftOver(curve), x, differences(curve.y(), curve.yUnit()), curve.role()));
+            } else {
+                series.add(new Series(curve.name(), x, counted(curve.y(), curve.yUnit()), curve.role()));
+            }
         }
         Curve first = group.get(0);
         return new Plot(title, AxisLabel.of(first.xUnit()), AxisLabel.of(first.yUnit()), series, strip);
@@ -56,6 +55,16 @@ public record Plot(String title, String x, String y, List<Series> series, List<S
     private static double[] counted(double[] si, String unit) {
         Unit u = Units.named(unit);
         return Arrays.stream(si).map(u::fromSi).toArray();
+    }
+
+    /** Differences of temperatures have no zero of a scale in them. */
+    private static double[] differences(double[] si, String unit) {
+        double one = Units.named(unit).difference(1).si();
+        return Arrays.stream(si).map(v -> v / one).toArray();
+    }
+
+    private static String leftOver(Curve curve) {
+        return curve.yUnit().equals("degC") ? curve.name() + " in K" : curve.name();
     }
 
     /** What it shows, for those who cannot see it. */

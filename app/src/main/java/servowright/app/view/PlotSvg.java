@@ -17,7 +17,7 @@ public final class PlotSvg {
     private static final int RIGHT = WIDTH - 8;
     private static final int HEIGHT = 190;
     private static final int STRIP = 62;
-    private static final int GAP = 16;
+    private static final int GAP = 22;
     private static final int LEGEND_ROW = 17;
     private static final int FEW = 60;
     private static final String[] DASHES = {"", "7 3", "2 3", "9 3 2 3", "4 2", "12 4"};
@@ -30,7 +30,16 @@ public final class PlotSvg {
     private PlotSvg(Plot plot) {
         this.plot = plot;
         this.x = range(plot, true);
-        this.top = 26 + LEGEND_ROW * ((plot.series().size() + plot.strip().size() + 1) / 2);
+        this.top = 26 + LEGEND_ROW * ((explained().size() + 1) / 2);
+    }
+
+    /** Lines of the legend: a single one in the strip is named there. */
+    private List<Plot.Series> explained() {
+        List<Plot.Series> all = new ArrayList<>(plot.series());
+        if (plot.strip().size() > 1 || all.isEmpty()) {
+            all.addAll(plot.strip());
+        }
+        return all;
     }
 
     /** The plot as one SVG element. */
@@ -68,6 +77,9 @@ public final class PlotSvg {
             for (int i = 0; i < plot.strip().size(); i++) {
                 line(plot.strip().get(i), i, from, from + STRIP, rest);
             }
+            if (!explained().contains(plot.strip().get(0))) {
+                text(plot.strip().get(0).name(), LEFT + 4, from - 4, "start", "leg");
+            }
         }
         text(plot.y(), LEFT - 46, top - 9, "start", "lab");
         text(plot.x(), RIGHT, height - 4, "end", "lab");
@@ -75,8 +87,7 @@ public final class PlotSvg {
     }
 
     private void legend() {
-        List<Plot.Series> all = new ArrayList<>(plot.series());
-        all.addAll(plot.strip());
+        List<Plot.Series> all = explained();
         for (int i = 0; i < all.size(); i++) {
             int column = i % 2 == 0 ? LEFT : LEFT + (RIGHT - LEFT) / 2;
             int row = 11 + LEGEND_ROW * (i / 2);

@@ -41,18 +41,26 @@ public record HeldCurrent(TwoNode pair, double coldWatt, double perKelvin) {
      * @param second time, not negative
      */
     public Rise after(Rise start, double second) {
+        Rise change = change(start, second);
+        return new Rise(start.windingKelvin() + change.windingKelvin(), start.housingKelvin() + change.housingKelvin());
+    }
+
+    /** By how much both warm in a time, exact also where that is next to nothing. */
+    Rise change(Rise start, double second) {
         Require.notNegative("time", second, "s");
+        double winding = windingRate(start.windingKelvin(), start.housingKelvin());
+        double housing = housingRate(start.windingKelvin(), start.housingKelvin());
+        return new Rise(
+                integrated(winding, windingRate(winding, housing) - windingRate(0, 0), second),
+                integrated(housing, housingRate(winding, housing), second));
+    }
+
+    /** Integral of a rate a exp(fast t) + b exp(slow t) that begins with a value and a slope; regular at runaway. */
+    private double integrated(double begin, double slope, double second) {
         double fast = fastRate();
         double slow = slowRate();
-        // w'(t) = a exp(fast t) + b exp(slow t), with w'(0) and w''(0) given; integrated it stays regular at runaway.
-        double slope = windingRate(start.windingKelvin(), start.housingKelvin());
-        double bend = windingBend(slope, housingRate(start.windingKelvin(), start.housingKelvin()));
-        double a = (bend - slow * slope) / (fast - slow);
-        double b = slope - a;
-        double winding = start.windingKelvin() + a * passed(fast, second) + b * passed(slow, second);
-        double rate = a * Math.exp(fast * second) + b * Math.exp(slow * second);
-        double away = coldWatt + growth() * winding - pair.windingJoulePerKelvin() * rate;
-        return new Rise(winding, winding - pair.windingHousingKelvinPerWatt() * away);
+        double a = (slope - slow * begin) / (fast - slow);
+        return a * passed(fast, second) + (begin - a) * passed(slow, second);
     }
 
     /** Integral of exp(rate t) from 0. */
@@ -80,11 +88,6 @@ public record HeldCurrent(TwoNode pair, double coldWatt, double perKelvin) {
     private double housingRate(double winding, double housing) {
         double in = (winding - housing) / pair.windingHousingKelvinPerWatt();
         return (in - housing / pair.housingAmbientKelvinPerWatt()) / pair.housingJoulePerKelvin();
-    }
-
-    private double windingBend(double windingRate, double housingRate) {
-        double away = (windingRate - housingRate) / pair.windingHousingKelvinPerWatt();
-        return (growth() * windingRate - away) / pair.windingJoulePerKelvin();
     }
 
     /** Loss gained per kelvin, W/K. */

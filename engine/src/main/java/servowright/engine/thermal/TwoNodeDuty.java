@@ -58,22 +58,29 @@ public record TwoNodeDuty(TwoNode pair, double perKelvin, double limitKelvin) {
 
     /** Rise of the winding at the end of each time on; infinite where the cycles do not settle. */
     private double atTheEnd(HeldCurrent on, double onSecond, double offSecond) {
-        HeldCurrent off = held(0);
-        Rise none = off.after(on.after(Rise.COLD, onSecond), offSecond);
-        Rise ofWinding = off.after(on.after(new Rise(1, 0), onSecond), offSecond);
-        Rise ofHousing = off.after(on.after(new Rise(0, 1), onSecond), offSecond);
-        double ww = ofWinding.windingKelvin() - none.windingKelvin();
+        Rise none = cycle(on, Rise.COLD, onSecond, offSecond);
+        Rise ofWinding = cycle(on, new Rise(1, 0), onSecond, offSecond);
+        Rise ofHousing = cycle(on, new Rise(0, 1), onSecond, offSecond);
+        double ww = none.windingKelvin() - ofWinding.windingKelvin();
         double hw = ofWinding.housingKelvin() - none.housingKelvin();
         double wh = ofHousing.windingKelvin() - none.windingKelvin();
-        double hh = ofHousing.housingKelvin() - none.housingKelvin();
-        double determinant = (1 - ww) * (1 - hh) - wh * hw;
-        boolean settles = determinant > 0 && ww + hh < 2;
+        double hh = none.housingKelvin() - ofHousing.housingKelvin();
+        double determinant = ww * hh - wh * hw;
+        boolean settles = determinant > 0 && ww + hh > 0;
         if (!settles) {
             return Double.MAX_VALUE;
         }
-        double winding = ((1 - hh) * none.windingKelvin() + wh * none.housingKelvin()) / determinant;
-        double housing = (hw * none.windingKelvin() + (1 - ww) * none.housingKelvin()) / determinant;
+        double winding = (hh * none.windingKelvin() + wh * none.housingKelvin()) / determinant;
+        double housing = (hw * none.windingKelvin() + ww * none.housingKelvin()) / determinant;
         return on.after(new Rise(winding, housing), onSecond).windingKelvin();
+    }
+
+    /** What one cycle changes. */
+    private Rise cycle(HeldCurrent on, Rise start, double onSecond, double offSecond) {
+        Rise warmed = on.change(start, onSecond);
+        Rise cooled = held(0).change(on.after(start, onSecond), offSecond);
+        return new Rise(
+                warmed.windingKelvin() + cooled.windingKelvin(), warmed.housingKelvin() + cooled.housingKelvin());
     }
 
     private HeldCurrent held(double watt) {

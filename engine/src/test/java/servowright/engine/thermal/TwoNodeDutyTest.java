@@ -59,6 +59,30 @@ class TwoNodeDutyTest {
         assertThat(duty.periodicFactor(1e7, 0.5)).isCloseTo(1, within(1e-6));
     }
 
+    /** Next to nothing changes in such a cycle: what counts is the mean heat, factor √(1/share). */
+    @ParameterizedTest
+    @CsvSource({"1e-12, 0.1", "1e-6, 0.1", "1e-3, 0.25", "1e-3, 1e-4"})
+    void cycles_without_any_length_allow_the_root_mean_square(double cycle, double share) {
+        TwoNodeDuty duty = new TwoNodeDuty(MOTOR, COPPER, 85);
+        assertThat(duty.periodicFactor(cycle, share) * Math.sqrt(share)).isCloseTo(1, within(2e-5));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1e-4, 1e-6, 1e5, 1e9, 600, 1e-6",
+        "1e5, 1e9, 1e-4, 1e-6, 600, 0.3",
+        "1, 1, 1, 1, 1e9, 1e-6",
+        "1e-4, 1e9, 1e-4, 1e9, 1e-9, 0.5"
+    })
+    void factors_stay_between_one_and_the_root_mean_square(
+            double rwh, double cw, double rha, double ch, double cycle, double share) {
+        TwoNodeDuty duty = new TwoNodeDuty(new TwoNode(rwh, cw, rha, ch), COPPER, 85);
+        double factor = duty.periodicFactor(cycle, share);
+        assertThat(factor).isBetween(1.0, (1 + 1e-6) / Math.sqrt(share));
+        assertThat(factor).isGreaterThan(cycle > 1e6 ? 0.99 : 1.01);
+        assertThat(duty.shortTimeFactor(cycle)).isGreaterThanOrEqualTo(1);
+    }
+
     /** The periodic answer walked through, cycle by cycle, from cold. */
     @Test
     void many_cycles_in_a_row_end_at_the_limit() {
