@@ -27,8 +27,12 @@ import servowright.engine.bench.IdentifiedAxis;
 import servowright.engine.bench.IdentifiedMachine;
 import servowright.engine.bench.IdentifiedMotor;
 import servowright.engine.bench.MotorParameter;
+import servowright.engine.bench.RecorderParameter;
+import servowright.engine.bench.ResponseParameter;
 import servowright.engine.bench.SensingParameter;
+import servowright.engine.bench.Sought;
 import servowright.engine.bench.TestResult;
+import servowright.engine.bench.ThermistorParameter;
 import servowright.engine.encoder.Angles;
 import servowright.engine.encoder.Ripple;
 import servowright.engine.known.Known;
@@ -88,7 +92,7 @@ class FrostCartBenchTest {
 
     @Test
     void every_test_gives_what_it_was_made_for() {
-        assertThat(cart.tests()).hasSize(21);
+        assertThat(cart.tests()).hasSize(28);
         cart.tests()
                 .forEach(t -> t.values()
                         .forEach((what, value) -> assertThat(value.found())
@@ -198,6 +202,36 @@ class FrostCartBenchTest {
                     .isCloseTo(truth("ZERO_" + phase + "_AMP"), within(offset.expandedUncertainty()));
             assertThat(offset.expandedUncertainty()).as(phase).isLessThan(0.003);
         }
+    }
+
+    private void tells(String test, Sought what, double truth, double relative) {
+        TestResult result = cart.tests().stream()
+                .filter(t -> t.test().id().equals(test))
+                .findFirst()
+                .orElseThrow();
+        Known value = result.outcome(what).found().orElseThrow().value();
+        assertThat(value.si()).as(test + " " + what.words()).isCloseTo(truth, within(value.expandedUncertainty()));
+        assertThat(value.relativeUncertainty()).as(test + " " + what.words()).isLessThan(relative);
+    }
+
+    @Test
+    void holds_the_true_thermistor_of_the_hub_and_speed_loop_of_the_lift() {
+        tells("thermistor check hub 1", ThermistorParameter.RESISTANCE_AT_25, truth("THERMISTOR_OHM"), 0.01);
+        tells("thermistor check hub 1", ThermistorParameter.BETA, truth("THERMISTOR_BETA"), 0.01);
+        tells("response run winder 1", ResponseParameter.GAIN, truth("LOOP_GAIN"), 0.01);
+        tells("response run winder 1", ResponseParameter.TIME_CONSTANT, truth("LOOP_TAU"), 0.01);
+        tells("response run winder 1", ResponseParameter.DELAY, truth("LOOP_DELAY"), 0.02);
+    }
+
+    /** R J / ((3/2) (p λ)²) and 1 / (p λ) of the true motor; the clock of the oscilloscope as it was set. */
+    @Test
+    void holds_the_true_response_of_the_pan_and_the_clocks_at_the_lift() {
+        double emf = truth("FLAT", 0) * truth("FLAT", 1);
+        double tau = truth("FLAT_OHM") * truth("FLAT_INERTIA") / (1.5 * emf * emf);
+        tells("sine response flat 1", ResponseParameter.GAIN, 1 / emf, 0.01);
+        tells("sine response flat 1", ResponseParameter.TIME_CONSTANT, tau, 0.01);
+        tells("sine response flat 1", ResponseParameter.DELAY, truth("FLAT_DELAY"), 0.05);
+        tells("shared event winder 2", RecorderParameter.CLOCK_OFFSET, truth("SCOPE_LATER"), 0.001);
     }
 
     private Contradiction only(String motor, MotorParameter what) {

@@ -38,6 +38,9 @@ final class BenchOverview {
                         screen);
                 i += alike ? 1 : 0;
             }
+            view.tests().stream()
+                    .filter(t -> t.motor().equals(motor.name()) && !t.brief().isEmpty())
+                    .forEach(t -> screen.labelled(2, t.kind(), NAME, Sentence.of(t.brief())));
             String unknown = motor.parameters().stream()
                     .filter(p -> p.best().isEmpty())
                     .map(ParameterView::words)

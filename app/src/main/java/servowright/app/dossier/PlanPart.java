@@ -104,7 +104,7 @@ final class PlanPart {
             page.text("expected: nothing yet, for want of the " + lacks);
         } else {
             page.text("expected ").leaf("strong", one.window(), "class", "figure");
-            page.leaf("span", (one.drawn() ? ", by draws" : "") + "; from " + one.from(), "class", "soft");
+            page.leaf("span", (one.drawn() ? ", by draws" : "") + from(one), "class", "soft");
         }
         page.close();
         if (!one.read().isEmpty()) {
@@ -114,6 +114,10 @@ final class PlanPart {
         }
         boxes(one.unit(), page);
         page.close();
+    }
+
+    private static String from(ExpectationView one) {
+        return one.from().isEmpty() ? "" : "; from " + one.from();
     }
 
     private static void boxes(String unit, Markup page) {

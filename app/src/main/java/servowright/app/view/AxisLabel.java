@@ -14,6 +14,7 @@ final class AxisLabel {
             Map.entry(Dimension.INDUCTANCE, "inductance"),
             Map.entry(Dimension.FLUX_LINKAGE, "flux linkage"),
             Map.entry(Dimension.EMF_CONSTANT, "back-EMF constant"),
+            Map.entry(Dimension.SPEED_CONSTANT, "speed per volt"),
             Map.entry(Dimension.ANGLE, "angle"),
             Map.entry(Dimension.SPEED, "speed"),
             Map.entry(Dimension.FREQUENCY, "frequency"),
@@ -27,6 +28,9 @@ final class AxisLabel {
         String word = WORDS.getOrDefault(Units.named(unit).dimension(), "");
         if (unit.isEmpty()) {
             return "as recorded";
+        }
+        if (unit.equals("1")) {
+            return "ratio";
         }
         return word.isEmpty() ? unit : word + " in " + unit;
     }

@@ -1,9 +1,16 @@
 package servowright.app.view;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import servowright.engine.bench.Candidate;
+import servowright.engine.bench.RecorderParameter;
+import servowright.engine.bench.ResponseParameter;
 import servowright.engine.bench.TestResult;
+import servowright.engine.bench.ThermistorParameter;
+import servowright.engine.known.Origin;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.Reading;
 
@@ -13,6 +20,7 @@ import servowright.engine.machine.Reading;
  * @param motor      name of the motor, or of the axis for a test of its angle sensor
  * @param place      where it is declared
  * @param path       the keys leading there
+ * @param brief      what it measured beside the parameters of a motor, in a line: {@code gain 0.998, delay 11 ms}; may be empty
  * @param conditions hook-up, conditions, readings and instruments as declared
  */
 public record TestView(
@@ -21,11 +29,15 @@ public record TestView(
         String motor,
         String place,
         String path,
+        String brief,
         List<PartView.Row> conditions,
         List<ValueView> values,
         List<Sentence> details,
         List<Sentence> remarks,
         List<Plot> plots) {
+    private static final Set<ResponseParameter> OF_ONE_SINE =
+            EnumSet.of(ResponseParameter.RATIO, ResponseParameter.PHASE);
+
     /**
      * A parameter from this test.
      *
@@ -58,11 +70,28 @@ public record TestView(
                 test.axis().orElse(test.motor()),
                 test.place().text(),
                 test.place().path(),
+                brief(result),
                 conditions(test),
                 values,
                 result.details().stream().map(Sentence::of).toList(),
                 result.remarks().stream().map(Sentence::of).toList(),
                 Plot.of(test.id(), result.curves()));
+    }
+
+    /** Loops, clocks and thermistors; a single sine says little without the others. */
+    private static String brief(TestResult result) {
+        List<String> said = new ArrayList<>();
+        result.values().forEach((what, outcome) -> {
+            boolean beside = what instanceof ThermistorParameter
+                    || what instanceof RecorderParameter
+                    || (what instanceof ResponseParameter response && !OF_ONE_SINE.contains(response));
+            outcome.found()
+                    .map(Candidate::value)
+                    .filter(k -> beside && k.origin() == Origin.MEASURED)
+                    .ifPresent(k -> said.add(what.words().replaceFirst(" of the .*", "") + " "
+                            + FigureText.of(k, what.unit()).text()));
+        });
+        return String.join(", ", said);
     }
 
     private static List<PartView.Row> conditions(BenchTest test) {

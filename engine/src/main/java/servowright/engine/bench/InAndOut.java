@@ -16,6 +16,7 @@ import servowright.engine.machine.TestKind;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.quantity.Unit;
+import servowright.engine.quantity.Units;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.Recording;
 import servowright.engine.recording.Saturation;
@@ -24,11 +25,12 @@ import servowright.engine.recording.Saturation;
  * What was put into something and what came out, recorded together.
  *
  * @param gain    dimension of output over input
+ * @param inUnit  unit to show the input in; empty for bare numbers
  * @param outUnit unit to show the output in; empty for bare numbers
  * @param said    what the test says of both
  * @param remarks what was found and how it was handled
  */
-record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said, List<Phrase> remarks) {
+record InAndOut(Trace in, Trace out, Dimension gain, String inUnit, String outUnit, String said, List<Phrase> remarks) {
     InAndOut {
         remarks = List.copyOf(remarks);
     }
@@ -67,9 +69,10 @@ record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said
         AtLimit.remark(y.channel(), y.values()).ifPresent(remarks::add);
         AtLimit.remark(u.channel(), u.values()).ifPresent(remarks::add);
         Dimension gain = dimension(second.get()).over(dimension(first.get()));
-        String unit = second.get().unit().map(Unit::symbol).orElse("");
+        String inUnit = first.get().unit().map(Unit::symbol).orElse("");
+        String outUnit = second.get().unit().map(Unit::symbol).orElse("");
         String said = said(test, first.get()) + " to " + said(test, second.get());
-        return Outcome.answer(new InAndOut(u, y, gain, unit, said, remarks), Working.NONE);
+        return Outcome.answer(new InAndOut(u, y, gain, inUnit, outUnit, said, remarks), Working.NONE);
     }
 
     /** An input may be held at its limit, an output may not. */
@@ -91,6 +94,31 @@ record InAndOut(Trace in, Trace out, Dimension gain, String outUnit, String said
 
     private static Dimension dimension(Channel channel) {
         return channel.unit().map(Unit::dimension).orElse(Dimension.NUMBER);
+    }
+
+    /** A figure in the dimension of the input. */
+    Quantity input(double si) {
+        return new Quantity(si, Units.named(inUnit).dimension());
+    }
+
+    /** A figure in the dimension of the output. */
+    Quantity output(double si) {
+        return new Quantity(si, Units.named(outUnit).dimension());
+    }
+
+    /** Unit that a ratio of both can be plotted in; empty where theirs make none. */
+    String gainUnit() {
+        if (gain.equals(Dimension.SPEED_CONSTANT)) {
+            return "rpm/V";
+        }
+        if (gain.equals(Dimension.NUMBER)) {
+            return "1";
+        }
+        String quotient = outUnit + "/" + inUnit;
+        return Units.find(quotient)
+                .filter(u -> u.dimension().equals(gain))
+                .map(u -> quotient)
+                .orElse("");
     }
 
     /** What every gain of the two rests on. */

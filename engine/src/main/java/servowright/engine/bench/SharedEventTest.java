@@ -13,6 +13,7 @@ import servowright.engine.known.Working;
 import servowright.engine.machine.BenchTest;
 import servowright.engine.numeric.Interval;
 import servowright.engine.quantity.Quantity;
+import servowright.engine.quantity.Unit;
 import servowright.engine.recording.Channel;
 import servowright.engine.recording.ClockOffset;
 import servowright.engine.recording.Recording;
@@ -30,6 +31,9 @@ final class SharedEventTest {
     private final BenchTest test;
     private final ResultSheet sheet;
     private final Optional<Trace> trace;
+
+    /** In which the event was recorded. */
+    private String unit = "";
 
     private SharedEventTest(BenchTest test, Optional<Recording> recording) {
         this.test = test;
@@ -84,6 +88,7 @@ final class SharedEventTest {
             sheet.missing(RecorderParameter.CLOCK_OFFSET, why);
             return Optional.empty();
         }
+        unit = shown.get().unit().map(Unit::symbol).orElse("");
         Trace found = read.found().orElseThrow();
         sheet.remarks(found.remarks());
         AtLimit.remark(found.channel(), found.values()).ifPresent(sheet::remark);
@@ -133,8 +138,8 @@ final class SharedEventTest {
         sheet.remark(
                 "clocks counted from the first sample of each recording; what delays one of the signals counts as offset");
         ClockOffset.Overlap both = offset.residuals();
-        sheet.curves(PointCurves.of(
-                "event", "that of " + first.test.id(), both.seconds(), both.observed(), both.rest(), "s", ""));
+        sheet.curves(
+                PointCurves.of("event", "first recorder", both.seconds(), both.observed(), both.rest(), "s", unit));
         Known known = Known.of(
                 Quantity.of(offset.laterSecond(), "s"),
                 offset.standardSecond(),

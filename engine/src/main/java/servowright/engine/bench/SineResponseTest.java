@@ -34,10 +34,11 @@ final class SineResponseTest {
     /**
      * What one sine gave.
      *
-     * @param said what the test says of input and output
-     * @param gain dimension of output over input
+     * @param said     what the test says of input and output
+     * @param gain     dimension of output over input
+     * @param gainUnit unit to plot it in; empty where the units of both make none
      */
-    record Found(SinePoint point, String said, Dimension gain) {}
+    record Found(SinePoint point, String said, Dimension gain, String gainUnit) {}
 
     private SineResponseTest(BenchTest test) {
         this.test = test;
@@ -107,7 +108,7 @@ final class SineResponseTest {
                     "record the output that belongs to it, with more amplitude or over more periods");
             return;
         }
-        describe(hertz, put, got, periods);
+        describe(hertz, put, got, both);
         sheet.curves(PointCurves.of(
                 "output", "sine", out.seconds(), out.values(), got.residuals().toArray(), "s", both.outUnit()));
         values(point(2 * Math.PI * hertz, u, y), got, both);
@@ -123,14 +124,14 @@ final class SineResponseTest {
         return search.status() == FitStatus.CONVERGED ? search.frequency() : 0;
     }
 
-    private void describe(double hertz, HarmonicFit put, HarmonicFit got, double periods) {
+    private void describe(double hertz, HarmonicFit put, HarmonicFit got, InAndOut both) {
         sheet.detail(Phrase.of("{periods} periods of {f}; input {u} and output {y}, {ru} and {ry} rms left over")
-                .with("periods", periods)
+                .with("periods", hertz * both.in().spanS())
                 .with("f", Quantity.of(hertz, "Hz"), "Hz")
-                .with("u", put.harmonic(1).amplitude())
-                .with("y", got.harmonic(1).amplitude())
-                .with("ru", put.residualSd())
-                .with("ry", got.residualSd()));
+                .with("u", both.input(put.harmonic(1).amplitude()), both.inUnit())
+                .with("y", both.output(got.harmonic(1).amplitude()), both.outUnit())
+                .with("ru", both.input(put.residualSd()), both.inUnit())
+                .with("ry", both.output(got.residualSd()), both.outUnit()));
     }
 
     private static SinePoint point(double radPerS, Harmonic u, Harmonic y) {
@@ -168,6 +169,6 @@ final class SineResponseTest {
                         freedom,
                         "phase of the output against the input",
                         SINES));
-        found = Optional.of(new Found(point, both.said(), both.gain()));
+        found = Optional.of(new Found(point, both.said(), both.gain(), both.gainUnit()));
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import servowright.engine.bench.SineResponseTest.Found;
 import servowright.engine.control.DelayedLag;
 import servowright.engine.control.FrequencyFit;
@@ -14,6 +15,7 @@ import servowright.engine.quantity.Quantity;
 
 /** All sine responses of one motor: those of the same input and output make one frequency response. */
 final class SineResponses {
+    private static final String LAG = "first-order lag";
     private static final String MODEL = "first-order lag with delay through ratios and phases, least squares";
 
     /** A delay, or a time constant, that is less than this many of its standard errors is not seen. */
@@ -54,15 +56,16 @@ final class SineResponses {
         boolean late =
                 delayed.filter(SineResponses::seen).filter(d -> isLate(d, SEEN)).isPresent();
         FrequencyFit best = late ? delayed.orElseThrow() : plain.get();
-        describe(first.sheet(), "first order", plain.get());
-        delayed.ifPresent(d -> describe(first.sheet(), "first order with delay", d));
+        describe(first, "first order", plain.get());
+        delayed.ifPresent(d -> describe(first, "first order with delay", d));
         first.sheet()
                 .detail(Phrase.of(
                         late
                                 ? "the delay stands out and was kept; a further time constant much shorter than the first would look the same"
                                 : "a delay does not stand out of the scatter"));
         values(first, best, late && !isLate(best, SURE) ? plain.get() : best);
-        curves(first.sheet(), best);
+        ratios(first, best);
+        phases(first.sheet(), best);
     }
 
     private static boolean seen(FrequencyFit fit) {
@@ -73,16 +76,22 @@ final class SineResponses {
         return fit.lag().delaySecond() > times * fit.delayStandard();
     }
 
-    private static void describe(ResultSheet sheet, String name, FrequencyFit fit) {
-        sheet.detail(Phrase.of(
-                        name
-                                + " through {n} sines: gain {K}, time constant {tau}, corner {w}, delay {T}; {s} of scatter beside it")
-                .with("n", fit.points().size())
-                .with("K", fit.lag().gain())
-                .with("tau", Quantity.of(fit.lag().tauSecond(), "s"), "ms")
-                .with("w", Quantity.of(fit.lag().cornerRadPerS() / (2 * Math.PI), "Hz"), "Hz")
-                .with("T", Quantity.of(fit.lag().delaySecond(), "s"), "ms")
-                .with("s", Quantity.number(fit.scatter()), "%"));
+    private static void describe(SineResponseTest first, String name, FrequencyFit fit) {
+        first.sheet()
+                .detail(Phrase.of(
+                                name
+                                        + " through {n} sines: gain {K}, time constant {tau}, corner {w}, delay {T}; {s} of scatter beside it")
+                        .with("n", fit.points().size())
+                        .with(
+                                "K",
+                                new Quantity(
+                                        fit.lag().gain(),
+                                        first.found().orElseThrow().gain()),
+                                "")
+                        .with("tau", Quantity.of(fit.lag().tauSecond(), "s"), "ms")
+                        .with("w", Quantity.of(fit.lag().cornerRadPerS() / (2 * Math.PI), "Hz"), "Hz")
+                        .with("T", Quantity.of(fit.lag().delaySecond(), "s"), "ms")
+                        .with("s", Quantity.number(fit.scatter()), "%"));
     }
 
     private static void values(SineResponseTest first, FrequencyFit best, FrequencyFit other) {
@@ -119,17 +128,29 @@ final class SineResponses {
                 .value(what, InAndOut.candidate(first.test(), what, value, standard, freedom, what.words(), MODEL));
     }
 
-    private static void curves(ResultSheet sheet, FrequencyFit fit) {
-        int n = fit.points().size();
-        double[] hertz = new double[n];
-        double[] decade = new double[n];
-        double[] rest = new double[n];
-        for (int k = 0; k < n; k++) {
-            SinePoint p = fit.points().get(k);
-            hertz[k] = p.radPerS() / (2 * Math.PI);
-            decade[k] = Math.log10(p.ratio());
-            rest[k] = decade[k] - Math.log10(fit.lag().ratio(p.radPerS()));
-        }
-        sheet.curves(PointCurves.of("ratio, power of ten", "first-order lag", hertz, decade, rest, "Hz", ""));
+    private static void ratios(SineResponseTest first, FrequencyFit fit) {
+        double[] ratio = each(fit, SinePoint::ratio);
+        String unit = first.found().orElseThrow().gainUnit();
+        first.sheet()
+                .curves(PointCurves.smooth(
+                        "ratio", LAG, hertz(fit), ratio, f -> fit.lag().ratio(2 * Math.PI * f), "Hz", unit));
+    }
+
+    /** Phases of one turn less or more than the lag's are the same. */
+    private static void phases(ResultSheet sheet, FrequencyFit fit) {
+        double[] phase = each(fit, p -> {
+            double lag = fit.lag().phaseRad(p.radPerS());
+            return lag + Math.IEEEremainder(p.phaseRad() - lag, 2 * Math.PI);
+        });
+        sheet.curves(PointCurves.smooth(
+                "phase", LAG, hertz(fit), phase, f -> fit.lag().phaseRad(2 * Math.PI * f), "Hz", "deg"));
+    }
+
+    private static double[] hertz(FrequencyFit fit) {
+        return each(fit, p -> p.radPerS() / (2 * Math.PI));
+    }
+
+    private static double[] each(FrequencyFit fit, ToDoubleFunction<SinePoint> figure) {
+        return fit.points().stream().mapToDouble(figure).toArray();
     }
 }

@@ -18,6 +18,7 @@ import servowright.engine.machine.MotorFigure;
 import servowright.engine.machine.Reading;
 import servowright.engine.machine.ReadingFigure;
 import servowright.engine.machine.TestFigure;
+import servowright.engine.numeric.SlidingRange;
 import servowright.engine.quantity.Dimension;
 import servowright.engine.quantity.Quantity;
 import servowright.engine.quantity.Unit;
@@ -125,21 +126,20 @@ final class ThermistorTest {
                 .with("to", kelvins(Arrays.stream(t).max().orElseThrow()), "degC"));
         values(fit.get());
         declared().ifPresent(d -> judge(d, fit.get()));
-        double[] fitted = Arrays.stream(fit.get().kelvin())
-                .map(k -> Math.log(fit.get().curve().ohm(k).orElse(Double.NaN)))
-                .toArray();
-        double[] ln = fit.get().ln();
-        sheet.curves(PointCurves.of(
-                "logarithm of resistance",
-                "exponential",
-                fit.get().kelvin(),
-                ln,
-                IntStream.range(0, ln.length)
-                        .mapToDouble(k -> ln[k] - fitted[k])
-                        .toArray(),
-                "degC",
-                ""));
+        curves(fit.get());
         return sheet.end();
+    }
+
+    private void curves(ThermistorFit fit) {
+        double[] ohm = Arrays.stream(fit.ln()).map(Math::exp).toArray();
+        sheet.curves(PointCurves.smooth(
+                "thermistor",
+                "exponential",
+                fit.kelvin(),
+                ohm,
+                k -> fit.curve().ohm(k).orElse(Double.NaN),
+                "degC",
+                "kohm"));
     }
 
     private static double range(double... t) {
@@ -200,8 +200,10 @@ final class ThermistorTest {
         double[] t = kelvin.values();
         int reach = Math.max(1, t.length / (2 * NEIGHBOURHOODS));
         double allowed = Math.max(SETTLED * range(t), 1e-9);
-        return IntStream.range(reach, t.length - reach)
-                .filter(i -> range(Arrays.copyOfRange(t, i - reach, i + reach + 1)) <= allowed)
+        double[] around = SlidingRange.of(t, reach);
+        return IntStream.range(0, around.length)
+                .filter(i -> around[i] <= allowed)
+                .map(i -> i + reach)
                 .toArray();
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import servowright.engine.numeric.BlockJackknife;
 import servowright.engine.numeric.Design;
+import servowright.engine.numeric.GramFit;
 import servowright.engine.numeric.LinearFit;
 import servowright.engine.numeric.Statistics;
 import servowright.engine.quantity.Require;
@@ -96,16 +97,16 @@ public record LagFit(
             double least = span / (seconds.length - 1);
             double best = Double.POSITIVE_INFINITY;
             double[] found = null;
+            double[] ones = ones();
             for (int k = 0; k < TAUS; k++) {
                 double tau = least * Math.pow(0.5 * span / least, (k + 0.5) / TAUS);
                 for (double share : DELAYS) {
                     LagRun run = LagRun.of(seconds, input, tau, share * tau);
-                    LinearFit fit = LinearFit.of(Design.ofColumns(run.forced(), run.natural(), ones()), output);
-                    if (fit.status().converged() && fit.residualSumOfSquares() < best) {
-                        best = fit.residualSumOfSquares();
-                        found = new double[] {
-                            fit.parameter(0), tau, fit.parameter(1), fit.parameter(2), Math.max(share, 0.01) * tau
-                        };
+                    Optional<GramFit> fit = GramFit.of(output, run.forced(), run.natural(), ones);
+                    if (fit.isPresent() && fit.get().residualSumOfSquares() < best) {
+                        best = fit.get().residualSumOfSquares();
+                        double[] p = fit.get().parameters();
+                        found = new double[] {p[0], tau, p[1], p[2], Math.max(share, 0.01) * tau};
                     }
                 }
             }

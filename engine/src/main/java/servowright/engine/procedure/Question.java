@@ -102,6 +102,7 @@ record Question(
             return new Missing<>(needs.stream().distinct().toList());
         }
         inputs.addAll(conditions);
+        source = source.isEmpty() ? sheet() : source;
         int plain = inputs.size();
         instruments.forEach(i -> inputs.add(gain(i, inputs.size())));
         inputs.add(zero());
@@ -110,6 +111,15 @@ record Question(
                 .<Outcome<Window>>map(c -> Outcome.answer(window(c, stated), Working.NONE))
                 .orElseGet(
                         () -> Outcome.missing(what, "what is known is too wide for a window: a careful first reading"));
+    }
+
+    /** Where a condition comes from that somebody declared; empty where none was. */
+    private String sheet() {
+        return conditions.stream()
+                .filter(k -> k.origin() == Origin.DATA_SHEET)
+                .findFirst()
+                .map(k -> k.origin().words() + ", " + k.from())
+                .orElse("");
     }
 
     private Window window(CoverageInterval interval, String source) {
