@@ -83,13 +83,14 @@ final class AngleErrorTest {
 
     private void offset(Calibration.Fitted fitted, int p, boolean against) {
         Working.Sheet working = Working.begin();
-        Known lag = AngleFit.angle(test, p * fitted.lagRad(), p * fitted.amplitudeErrorRad(), " scatter of the lag");
+        Known lag =
+                AngleFit.angle(test, p * fitted.lagRad(), p * AngleFit.levelErrorRad(fitted), " scatter of the lag");
         Known offset = AngleFit.uneven(
                 test,
                 AngleFit.angle(
                         test,
                         Angles.wrapped(p * fitted.error().meanRad()),
-                        p * fitted.amplitudeErrorRad(),
+                        p * AngleFit.levelErrorRad(fitted),
                         " scatter of the mean"),
                 lag);
         working.note("friction, half of the difference of the directions", "{δ}", "deg", "torque balance", lag);
@@ -165,7 +166,10 @@ final class AngleErrorTest {
                     .with(
                             "mean",
                             AngleFit.angle(
-                                    test, fitted.error().meanRad(), fitted.amplitudeErrorRad(), " scatter of the mean"),
+                                    test,
+                                    fitted.error().meanRad(),
+                                    AngleFit.levelErrorRad(fitted),
+                                    " scatter of the mean"),
                             "deg"));
             delay(fitted, motion.bothWays(), speed);
             tell(fitted, shaft);
@@ -180,7 +184,7 @@ final class AngleErrorTest {
             sheet.remark("one direction only: delay and play are hidden in the mean error");
             return;
         }
-        Known lag = AngleFit.angle(test, fitted.lagRad(), fitted.amplitudeErrorRad(), " scatter of the lag");
+        Known lag = AngleFit.angle(test, fitted.lagRad(), AngleFit.levelErrorRad(fitted), " scatter of the lag");
         sheet.detail(
                 Phrase.of("half of the difference of the directions is {lag}").with("lag", lag, "deg"));
         if (!(radPerSecond > 0)) {

@@ -44,6 +44,14 @@ final class AngleFit {
                 test.place().text());
     }
 
+    /**
+     * Standard error of the mean and of half the difference of the directions: √2 below that of an amplitude, for the mean square of a harmonic
+     * over the turn is one half and that of a level is 1.
+     */
+    static double levelErrorRad(Calibration.Fitted fitted) {
+        return fitted.amplitudeErrorRad() / Math.sqrt(2);
+    }
+
     /** Largest distance of a series from its mean, sought over one turn. */
     static double peakRad(HarmonicError error) {
         HarmonicError ripple = new HarmonicError(0, error.ripples());

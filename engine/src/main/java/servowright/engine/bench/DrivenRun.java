@@ -108,6 +108,14 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
                 || three.fit().residualSumOfSquares() < LESS_LEFT * two.fit().residualSumOfSquares();
     }
 
+    /**
+     * Whether even three terms may not follow the drag: where they leave nothing but noise of the speed, which returns with the other sign,
+     * they do.
+     */
+    boolean bends() {
+        return curved() && !three.returning();
+    }
+
     DrivenFit best() {
         return curved() ? three : two;
     }
@@ -116,11 +124,17 @@ record DrivenRun(DrivenFit two, DrivenFit three, double shadow, double[] seconds
         List<Phrase> details = new ArrayList<>();
         details.add(terms("two terms", two));
         details.add(terms("three terms", three));
-        details.add(Phrase.of(
-                curved()
-                        ? "three terms were taken: the drag bends, and the difference to two terms widens the result"
-                        : "two terms were taken: a third does not stand out of the scatter"));
+        details.add(Phrase.of(chosen()));
         return details;
+    }
+
+    private String chosen() {
+        if (!curved()) {
+            return "two terms were taken: a third does not stand out of the scatter";
+        }
+        return bends()
+                ? "three terms were taken: the drag bends, and the difference to two terms widens the result"
+                : "three terms were taken: the drag bends, and they follow it to within the scatter";
     }
 
     private static Phrase terms(String name, DrivenFit fit) {

@@ -64,7 +64,7 @@ final class DrivenValues {
                 best.freedom(),
                 Origin.MEASURED,
                 test.id());
-        double share = run.curved() ? 1 / Math.sqrt(3) : 0;
+        double share = run.bends() ? 1 / Math.sqrt(3) : 0;
         Known perAmp = joint.get(0)
                 .withPart(Source.of(test.id() + " noise of the current"), run.shadow() * Math.abs(best.perAmp()))
                 .times(1 / perQAxisAmp)

@@ -9,7 +9,7 @@ import servowright.engine.numeric.BlockJackknife;
 import servowright.engine.numeric.Covariance;
 import servowright.engine.numeric.Design;
 import servowright.engine.numeric.LinearFit;
-import servowright.engine.numeric.NeighbourCovariance;
+import servowright.engine.numeric.ReturningNoise;
 import servowright.engine.quantity.Require;
 
 /**
@@ -32,7 +32,6 @@ public record DrivenFit(boolean bothWays, boolean quadratic, LinearFit fit, Cova
     /** Noise of the speed alone gives neighbours that overlap by half a correlation of −1/2. */
     private static final double RETURNS = -0.3;
 
-    private static final int LAGS = 3;
     private static final int STRETCHES = 16;
 
     /**
@@ -78,13 +77,19 @@ public record DrivenFit(boolean bothWays, boolean quadratic, LinearFit fit, Cova
     private static DrivenFit judged(
             boolean bothWays, boolean quadratic, Design design, BlockJackknife stretches, int... positions) {
         LinearFit fit = stretches.fit();
-        Optional<Covariance> returning = NeighbourCovariance.correlation(fit, positions) < RETURNS
-                ? NeighbourCovariance.of(design, fit, positions, LAGS)
-                : Optional.empty();
-        return returning
-                .map(c -> new DrivenFit(bothWays, quadratic, fit, c, fit.degreesOfFreedom() / 2.0))
-                .orElseGet(() ->
-                        new DrivenFit(bothWays, quadratic, fit, stretches.covariance(), stretches.degreesOfFreedom()));
+        return ReturningNoise.correlation(fit, positions) < RETURNS
+                ? new DrivenFit(
+                        bothWays,
+                        quadratic,
+                        fit,
+                        ReturningNoise.of(design, fit, positions),
+                        fit.degreesOfFreedom() / 2.0)
+                : new DrivenFit(bothWays, quadratic, fit, stretches.covariance(), stretches.degreesOfFreedom());
+    }
+
+    /** Whether noise of the speed outweighs everything else in the residuals. */
+    public boolean returning() {
+        return freedom > STRETCHES;
     }
 
     /** Standard uncertainty of a term, counted as in the fit. */

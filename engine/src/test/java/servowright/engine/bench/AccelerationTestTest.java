@@ -18,7 +18,7 @@ class AccelerationTestTest {
         MotorParameter.ROTOR_INERTIA, MotorParameter.DRY_DRAG, MotorParameter.VISCOUS_DRAG
     };
 
-    private static AxisLogTestTest.Truth drawn(Random random) {
+    static AxisLogTestTest.Truth drawn(Random random) {
         return new AxisLogTestTest.Truth(
                 2.5e-3 * (1 + Given.within(random, 0.0001)),
                 0.05,
@@ -42,10 +42,6 @@ class AccelerationTestTest {
         return holds;
     }
 
-    /**
-     * The dry drag comes out a little wide: where a bend of the drag seems to stand out by chance, in one draw of twenty, both models widen
-     * it.
-     */
     @Test
     void intervals_hold_the_truth_as_often_as_they_say() {
         int[] held = new int[COUNTED.length];
@@ -57,9 +53,7 @@ class AccelerationTestTest {
         }
         System.out.println("acceleration, seed 9600: of 300 intervals hold the truth " + Arrays.toString(held));
         for (int j = 0; j < held.length; j++) {
-            assertThat(held[j] / 300.0)
-                    .as(COUNTED[j].words() + ", seed 9600")
-                    .isBetween(0.92, COUNTED[j] == MotorParameter.DRY_DRAG ? 0.99 : 0.98);
+            assertThat(held[j] / 300.0).as(COUNTED[j].words() + ", seed 9600").isBetween(0.92, 0.98);
         }
     }
 

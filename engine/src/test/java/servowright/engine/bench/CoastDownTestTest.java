@@ -22,6 +22,9 @@ import servowright.engine.recording.Recording;
 class CoastDownTestTest {
     private static final int DRAWS = 300;
 
+    /** A run of 300 tells a share of 97 % to 1 % only. */
+    private static final int MORE_DRAWS = 600;
+
     private static double[] speeds(CoastDown shaft, int count, double intervalS) {
         return Given.sampled(count, intervalS, t -> t < 0.5 ? 500 : shaft.radPerS(500, t - 0.5));
     }
@@ -140,10 +143,8 @@ class CoastDownTestTest {
         return Given.need(result.outcome(MotorParameter.DRY_DRAG));
     }
 
-    /** Whether the intervals for dry and for viscous drag hold the truth. */
-    private static boolean[] holds(Random random, double quadratic) {
-        double dry = 0.005 * Math.exp(2 * random.nextDouble());
-        double viscous = 2e-5 * (0.5 + random.nextDouble());
+    /** A run-out with every disturbance a bench has. */
+    static TestResult drawn(Random random, double dry, double viscous, double quadratic) {
         double gain = 1 + 0.001 * (2 * random.nextDouble() - 1);
         double step = 0.2 + 0.4 * random.nextDouble();
         double hum = 0.2 * random.nextDouble();
@@ -153,8 +154,15 @@ class CoastDownTestTest {
                     gain * speeds[i] + 0.5 * random.nextGaussian() + hum * Math.sin(2 * Math.PI * 50.01 * i * 5e-3 + 1);
             speeds[i] = step * Math.rint(noisy / step);
         }
-        TestResult result = reduced(
+        return reduced(
                 test("coast-down hub 1").with(TestFigure.INERTIA, "4 kg cm2").done(), recording("a.csv", speeds));
+    }
+
+    /** Whether the intervals for dry and for viscous drag hold the truth. */
+    private static boolean[] holds(Random random, double quadratic) {
+        double dry = 0.005 * Math.exp(2 * random.nextDouble());
+        double viscous = 2e-5 * (0.5 + random.nextDouble());
+        TestResult result = drawn(random, dry, viscous, quadratic);
         return new boolean[] {
             holds(value(result, MotorParameter.DRY_DRAG), dry),
             holds(value(result, MotorParameter.VISCOUS_DRAG), viscous)
@@ -166,30 +174,33 @@ class CoastDownTestTest {
         return Math.abs(found.si() - truth) <= k * found.standardUncertainty();
     }
 
-    private static double[] coverage(long seed, double quadratic) {
+    private static double[] coverage(long seed, int draws, double quadratic) {
         int[] held = new int[2];
-        for (int draw = 0; draw < DRAWS; draw++) {
+        for (int draw = 0; draw < draws; draw++) {
             boolean[] both = holds(new Random(seed + draw), quadratic);
             held[0] += both[0] ? 1 : 0;
             held[1] += both[1] ? 1 : 0;
         }
         System.out.printf(
-                Locale.ROOT, "coast-down seed %d: dry drag %d, viscous drag %d of %d%n", seed, held[0], held[1], DRAWS);
-        return new double[] {(double) held[0] / DRAWS, (double) held[1] / DRAWS};
+                Locale.ROOT, "coast-down seed %d: dry drag %d, viscous drag %d of %d%n", seed, held[0], held[1], draws);
+        return new double[] {(double) held[0] / draws, (double) held[1] / draws};
     }
 
     @Test
     void intervals_of_two_terms_cover() {
-        double[] shares = coverage(6000, 0);
+        double[] shares = coverage(6000, DRAWS, 0);
         assertThat(shares[0]).as("dry, seed 6000").isBetween(0.92, 0.98);
         assertThat(shares[1]).as("viscous, seed 6000").isBetween(0.92, 0.98);
     }
 
-    /** Three terms that follow the run to within its scatter need no spread of the models on top; a few runs keep it and cover more. */
+    /**
+     * Three terms that follow the run to within its scatter need no spread of the models on top. The error over its stated deviation has an rms of
+     * 0.92 here: stretches left out pull harder on three terms than on two.
+     */
     @Test
     void intervals_of_three_terms_cover() {
-        double[] shares = coverage(7000, 3e-8);
-        assertThat(shares[0]).as("dry, seed 7000").isBetween(0.92, 0.985);
+        double[] shares = coverage(7000, MORE_DRAWS, 3e-8);
+        assertThat(shares[0]).as("dry, seed 7000").isBetween(0.92, 0.98);
         assertThat(shares[1]).as("viscous, seed 7000").isBetween(0.92, 0.98);
     }
 }
