@@ -96,7 +96,7 @@ class BenchFileTest {
                 .containsExactly(
                         "line 2, tests / 1 / test: \"spinn\" is not known here."
                                 + " Nearest: spin. Known: spin, resistance, inductance step, coast-down, no-load run, torque stairs, short circuit, acceleration, cogging run, hold map, current zero, current sensing, axis log, sine response, response run, load curve, shared event, thermistor check, heating, hand turn, alignment, slow drag,"
-                                + " free run, reference run, offset at speeds, shim series, reseating.",
+                                + " free run, reference run, offset at speeds, shim series, channel turn, reseating.",
                         "line 3, tests / 1 / motor: there is no motor \"hubb\". Known: hub.",
                         "line 7, tests / 2 / recording: \"../spin-1.csv\" lies outside the folder of the machine."
                                 + " Put the recording into the folder, so that the folder holds everything.",

@@ -104,6 +104,7 @@ final class AxisIdentification {
                 recorded(test, AxisParameter.ANGLE_ERROR, r -> fit(test, r).freeRun());
             case REFERENCE_RUN ->
                 recorded(test, AxisParameter.ANGLE_ERROR, r -> fit(test, r).reference());
+            case CHANNEL_TURN -> recorded(test, AxisParameter.CHANNEL_OFFSET, r -> ChannelTurnTest.of(test, r));
             case OFFSET_AT_SPEEDS -> readings.offsets(polePairs);
             case SHIM_SERIES -> readings.shims();
             default -> readings.seatings();

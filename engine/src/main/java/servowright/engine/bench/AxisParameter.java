@@ -25,12 +25,20 @@ public enum AxisParameter implements Sought {
     FIELD_SLOPE("change of the field with the gap", "β", "1/mm", "the magnitude of the field at three shims"),
     /** −B''/(8B): what an offset of the sensor costs. */
     FIELD_BEND("bend of the field with the gap", "κ", "1/mm2", "the magnitude of the field at three shims"),
+    /** Of the centre of both raw channels, in parts of their amplitudes. */
+    CHANNEL_OFFSET("offset of the channels", "o", "%", AxisParameter.RAW),
+    /** By how much the cosine is larger than the sine. */
+    CHANNEL_GAIN("gain mismatch of the channels", "g", "%", AxisParameter.RAW),
+    /** By how much the sine leads its place a quarter turn behind the cosine. */
+    CHANNEL_QUADRATURE("quadrature error", "δ", "deg", AxisParameter.RAW),
     /** Electrical, largest distance from the mean. */
     RESEATING_SPREAD(
             "spread of the offset over seatings",
             "Δ",
             "deg",
             "the offset found again after taking the mount apart and together");
+
+    private static final String RAW = "turn the shaft once and record both raw channels of the sensor";
 
     private final Caption caption;
 

@@ -86,6 +86,29 @@ public record EllipseFit(
                 0.5 * Math.atan2(-b, c - a)));
     }
 
+    /**
+     * The ellipse of two channels.
+     *
+     * @param amplitudeX   A, above 0
+     * @param amplitudeY   B, above 0
+     * @param quadratureRad δ, less than a right angle
+     */
+    static EllipseFit ofChannels(
+            double centreX, double centreY, double amplitudeX, double amplitudeY, double quadratureRad) {
+        double mean = (amplitudeX * amplitudeX + amplitudeY * amplitudeY) / 2;
+        double across = amplitudeX * amplitudeY * Math.sin(quadratureRad);
+        double half = Math.hypot((amplitudeX * amplitudeX - amplitudeY * amplitudeY) / 2, across);
+        return new EllipseFit(
+                centreX,
+                centreY,
+                amplitudeX,
+                amplitudeY,
+                quadratureRad,
+                Math.sqrt(mean + half),
+                Math.sqrt(Math.max(0, mean - half)),
+                0.5 * Math.atan2(2 * across, amplitudeX * amplitudeX - amplitudeY * amplitudeY));
+    }
+
     private static double middle(double[] values) {
         double sum = 0;
         for (double value : values) {

@@ -54,6 +54,8 @@ public enum TestKind {
     OFFSET_AT_SPEEDS("offset at speeds", true),
     /** Magnitude of the field at several shims: slope and bend of the field with the gap. */
     SHIM_SERIES("shim series", true),
+    /** Both raw channels of a sine-cosine sensor over a turn: offsets, gains and the angle between them. */
+    CHANNEL_TURN("channel turn", true),
     /** The offset found after taking the mount apart and together. */
     RESEATING("reseating", true);
 

@@ -40,6 +40,25 @@ public final class Derivative {
         return gradient(function, at, defaultSteps(at));
     }
 
+    /** Columns of plain central differences with one step: for models that are smooth over it in every variable. */
+    public static double[][] central(UnaryOperator<double[]> function, double[] at, double step) {
+        Check.positive("step", step);
+        double[][] columns = new double[at.length][];
+        for (int j = 0; j < at.length; j++) {
+            double[] up = at.clone();
+            double[] down = at.clone();
+            up[j] += step;
+            down[j] -= step;
+            double[] high = function.apply(up);
+            double[] low = function.apply(down);
+            for (int i = 0; i < high.length; i++) {
+                high[i] = (high[i] - low[i]) / (2 * step);
+            }
+            columns[j] = high;
+        }
+        return columns;
+    }
+
     static double[] defaultSteps(double[] at) {
         return Arrays.stream(at).map(v -> v == 0 ? 1e-3 : 1e-3 * Math.abs(v)).toArray();
     }

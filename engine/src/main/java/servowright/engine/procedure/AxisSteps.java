@@ -16,6 +16,7 @@ import servowright.engine.procedure.Step.State;
 final class AxisSteps {
     private static final List<AxisTask> ORDER = List.of(
             new HandTurnTask(),
+            new ChannelTurnTask(),
             new ShimSeriesTask(),
             new AlignmentTask(),
             new SlowDragTask(),

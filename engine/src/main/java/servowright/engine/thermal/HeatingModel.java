@@ -2,6 +2,7 @@ package servowright.engine.thermal;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import servowright.engine.numeric.Derivative;
 import servowright.engine.numeric.NonlinearModel;
 
 /**
@@ -86,19 +87,7 @@ final class HeatingModel implements NonlinearModel {
 
     @Override
     public double[][] derivatives(double[] at) {
-        double[][] columns = new double[at.length][];
-        for (int j = 0; j < at.length; j++) {
-            double[] up = at.clone();
-            double[] down = at.clone();
-            up[j] += STEP;
-            down[j] -= STEP;
-            double[] high = predict(up);
-            double[] low = predict(down);
-            columns[j] = IntStream.range(0, high.length)
-                    .mapToDouble(i -> (high[i] - low[i]) / (2 * STEP))
-                    .toArray();
-        }
-        return columns;
+        return Derivative.central(this::predict, at, STEP);
     }
 
     /** Observed less predicted. */

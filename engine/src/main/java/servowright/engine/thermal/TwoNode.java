@@ -8,7 +8,7 @@ import servowright.engine.quantity.Require;
  * <p><b>Formula.</b> C_w dT_w/dt = P − (T_w − T_h)/R_wh, C_h dT_h/dt = (T_w − T_h)/R_wh − (T_h − T_a)/R_ha. The answer to a
  * constant loss is a sum of two exponentials; their time constants are the eigenvalues of the pair, not R_wh C_w and
  * R_ha C_h, which are typically off by 10 %. <b>Valid for</b> a constant loss within one call; a loss that grows with the
- * temperature of the copper is {@link HeldCurrent}. <b>Source.</b> Linear differential equations, solved in closed form.
+ * temperature of the copper is {@link TwoNodeCurrent}. <b>Source.</b> Linear differential equations, solved in closed form.
  *
  * @param windingHousingKelvinPerWatt R_wh
  * @param windingJoulePerKelvin       C_w
@@ -91,7 +91,7 @@ public record TwoNode(
         }
     }
 
-    private HeldCurrent steady(double watt) {
-        return new HeldCurrent(this, watt, 0);
+    private TwoNodeCurrent steady(double watt) {
+        return new TwoNodeCurrent(this, watt, 0);
     }
 }

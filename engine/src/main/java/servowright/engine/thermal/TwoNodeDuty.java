@@ -10,7 +10,7 @@ import servowright.engine.thermal.TwoNode.Rise;
  * that warms.
  *
  * <p><b>Formula.</b> Continuous (S1): the loss whose settled winding rise is the limit L, P₁ = L / [R (1 + α L)] counted at
- * ambient temperature. Short time (S2): the P₀ whose {@link HeldCurrent} brings the winding from ambient to L in the time
+ * ambient temperature. Short time (S2): the P₀ whose {@link TwoNodeCurrent} brings the winding from ambient to L in the time
  * on. Periodic (S3): the P₀ with which the winding stands at L at the end of each time on, the rise at the start of a cycle
  * being the fixed point of the cycle's map. The factor is √(P₀/P₁) in current; in torque too as long as torque follows
  * current. <b>Valid for</b> loss in the copper alone, even over the phases. <b>Source.</b> Duty types as in IEC 60034-1
@@ -57,7 +57,7 @@ public record TwoNodeDuty(TwoNode pair, double perKelvin, double limitKelvin) {
     }
 
     /** Rise of the winding at the end of each time on; infinite where the cycles do not settle. */
-    private double atTheEnd(HeldCurrent on, double onSecond, double offSecond) {
+    private double atTheEnd(TwoNodeCurrent on, double onSecond, double offSecond) {
         Rise none = cycle(on, Rise.COLD, onSecond, offSecond);
         Rise ofWinding = cycle(on, new Rise(1, 0), onSecond, offSecond);
         Rise ofHousing = cycle(on, new Rise(0, 1), onSecond, offSecond);
@@ -76,15 +76,15 @@ public record TwoNodeDuty(TwoNode pair, double perKelvin, double limitKelvin) {
     }
 
     /** What one cycle changes. */
-    private Rise cycle(HeldCurrent on, Rise start, double onSecond, double offSecond) {
+    private Rise cycle(TwoNodeCurrent on, Rise start, double onSecond, double offSecond) {
         Rise warmed = on.change(start, onSecond);
         Rise cooled = held(0).change(on.after(start, onSecond), offSecond);
         return new Rise(
                 warmed.windingKelvin() + cooled.windingKelvin(), warmed.housingKelvin() + cooled.housingKelvin());
     }
 
-    private HeldCurrent held(double watt) {
-        return new HeldCurrent(pair, watt, perKelvin);
+    private TwoNodeCurrent held(double watt) {
+        return new TwoNodeCurrent(pair, watt, perKelvin);
     }
 
     private interface Peak {

@@ -23,6 +23,14 @@ class CurveTest {
         assertThatThrownBy(() -> Roots.between(x -> x, 1, -1, 1e-12)).hasMessageContaining("low < high");
     }
 
+    /** x³ at 2: slope 12, and by central differences h² more, exactly. */
+    @Test
+    void central_differences_err_by_the_square_of_their_step() {
+        double[][] columns = Derivative.central(v -> new double[] {v[0] * v[0] * v[0], v[1]}, new double[] {2, 5}, 0.1);
+        assertThat(columns[0]).containsExactly(new double[] {12.01, 0}, within(1e-12));
+        assertThat(columns[1]).containsExactly(new double[] {0, 1}, within(1e-12));
+    }
+
     @Test
     void finds_a_minimum_to_half_the_digits() {
         Minimum minimum = Minimum.between(x -> Math.cosh(x - 0.3) + 2, -5, 5).orElseThrow();

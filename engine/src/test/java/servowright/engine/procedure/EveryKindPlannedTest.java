@@ -9,15 +9,19 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import servowright.engine.machine.MotorFigure;
+import servowright.engine.machine.SensorKind;
 import servowright.engine.machine.TestKind;
 import servowright.engine.prediction.Invented;
 
 /** No kind of test is left without a step, unless a reason stands here. */
 class EveryKindPlannedTest {
     private static final Map<TestKind, String> WITHOUT_A_STEP = Map.of(
-            TestKind.COGGING_RUN, "tells what the hold map tells: one step, made by either",
+            TestKind.CHANNEL_TURN,
+            "only a sine-cosine sensor or a resolver gives out raw channels: the step comes with one",
+            TestKind.COGGING_RUN,
+            "tells what the hold map tells: one step, made by either",
             TestKind.SHARED_EVENT,
-                    "settles nothing until a recorder is named: the step comes with the first such test");
+            "settles nothing until a recorder is named: the step comes with the first such test");
 
     private static Set<TestKind> planned(Invented machine) {
         Set<TestKind> kinds = EnumSet.noneOf(TestKind.class);
@@ -42,6 +46,10 @@ class EveryKindPlannedTest {
         assertThat(Planned.step(cogging, TestKind.HOLD_MAP).tests()).containsExactly("cogging run spinner 1");
         Invented one = sound().test(new Planned.Made(TestKind.SHARED_EVENT).done());
         assertThat(planned(one)).contains(TestKind.SHARED_EVENT);
+        assertThat(planned(sound().sensor(SensorKind.RESOLVER))).contains(TestKind.CHANNEL_TURN);
+        Step channels = Planned.step(sound().sensor(SensorKind.SINE_COSINE), TestKind.CHANNEL_TURN);
+        assertThat(channels.expectations()).hasSize(2);
+        assertThat(channels.settles()).hasSize(3);
     }
 
     @Test

@@ -88,7 +88,7 @@ class TwoNodeDutyTest {
     void many_cycles_in_a_row_end_at_the_limit() {
         TwoNodeDuty duty = new TwoNodeDuty(MOTOR, COPPER, 80);
         double factor = duty.periodicFactor(600, 0.25);
-        HeldCurrent on = new HeldCurrent(MOTOR, factor * factor * duty.continuousWatt(), COPPER);
+        TwoNodeCurrent on = new TwoNodeCurrent(MOTOR, factor * factor * duty.continuousWatt(), COPPER);
         Rise rise = Rise.COLD;
         double most = 0;
         for (int cycle = 0; cycle < 60; cycle++) {
@@ -103,7 +103,7 @@ class TwoNodeDutyTest {
     @ParameterizedTest
     @CsvSource({"10, 62.322", "20, 112.187", "40, 287.63"})
     void settles_with_copper_that_warms(double wattAt20, double celsius) {
-        HeldCurrent held = new HeldCurrent(MOTOR, wattAt20 * (1 + COPPER * 5), AT_25);
+        TwoNodeCurrent held = new TwoNodeCurrent(MOTOR, wattAt20 * (1 + COPPER * 5), AT_25);
         double settled = held.settled().orElseThrow().windingKelvin();
         assertThat(25 + settled).isCloseTo(celsius, within(5e-3));
         assertThat(held.after(Rise.COLD, 1e6).windingKelvin()).isCloseTo(settled, within(1e-6));
@@ -112,15 +112,15 @@ class TwoNodeDutyTest {
     @Test
     void runs_away_above_the_limit_of_the_feedback() {
         // 79.517 W at 20 degC (golden figure, recomputed).
-        assertThat(new HeldCurrent(MOTOR, 79.516 * (1 + COPPER * 5), AT_25).settled())
+        assertThat(new TwoNodeCurrent(MOTOR, 79.516 * (1 + COPPER * 5), AT_25).settled())
                 .isPresent();
-        assertThat(new HeldCurrent(MOTOR, 79.518 * (1 + COPPER * 5), AT_25).settled())
+        assertThat(new TwoNodeCurrent(MOTOR, 79.518 * (1 + COPPER * 5), AT_25).settled())
                 .isEmpty();
-        HeldCurrent hot = new HeldCurrent(MOTOR, 120, COPPER);
+        TwoNodeCurrent hot = new TwoNodeCurrent(MOTOR, 120, COPPER);
         assertThat(hot.slowRate()).isPositive();
         assertThat(hot.after(Rise.COLD, 1e4).windingKelvin()).isGreaterThan(1e3);
         // Exactly at the limit nothing breaks: the winding climbs in a straight line in the end.
-        HeldCurrent edge = new HeldCurrent(MOTOR, 1 / (COPPER * 3.2), COPPER);
+        TwoNodeCurrent edge = new TwoNodeCurrent(MOTOR, 1 / (COPPER * 3.2), COPPER);
         double early = edge.after(Rise.COLD, 1e4).windingKelvin();
         double late = edge.after(Rise.COLD, 2e4).windingKelvin();
         double later = edge.after(Rise.COLD, 3e4).windingKelvin();
@@ -130,7 +130,7 @@ class TwoNodeDutyTest {
     /** Against steps of a Runge-Kutta method of fourth order written out here. */
     @Test
     void follows_the_equations() {
-        HeldCurrent held = new HeldCurrent(MOTOR, 50, COPPER);
+        TwoNodeCurrent held = new TwoNodeCurrent(MOTOR, 50, COPPER);
         double[] y = {5, 2};
         for (int k = 0; k < 4000; k++) {
             double[] a = slopes(y, 50);

@@ -12,7 +12,7 @@ final class Contacts {
     static final String CHANNEL = "(?:(?:" + TWO + "|voltage|current " + TERMINAL
             + "(?=,|\\s|$)|current|shunt|applied|supply|speed|frequency|commanded angle"
             + "|reference angle|angle|field|torque|force"
-            + "|temperature|housing|input|output|power|event|resistance|divider|time|trigger|index|unused|phase rms|six-step|[dq] axis)(?:,\\s*|\\s+|$))+";
+            + "|temperature|housing|cosine|sine|input|output|power|event|resistance|divider|time|trigger|index|unused|phase rms|six-step|[dq] axis)(?:,\\s*|\\s+|$))+";
 
     private Contacts() {}
 }

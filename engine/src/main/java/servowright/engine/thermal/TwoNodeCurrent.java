@@ -17,9 +17,9 @@ import servowright.engine.thermal.TwoNode.Rise;
  * @param coldWatt  P₀, not negative
  * @param perKelvin α at ambient temperature, 1/K; 0 for a loss that stays as it is
  */
-public record HeldCurrent(TwoNode pair, double coldWatt, double perKelvin) {
+public record TwoNodeCurrent(TwoNode pair, double coldWatt, double perKelvin) {
 
-    public HeldCurrent {
+    public TwoNodeCurrent {
         Require.finite("loss", coldWatt, "W");
         Require.notNegative("growth of resistance", perKelvin, "1/K");
     }
