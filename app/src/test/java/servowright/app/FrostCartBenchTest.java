@@ -41,13 +41,14 @@ import servowright.engine.machine.BenchTest;
 import servowright.engine.machine.TestKind;
 import servowright.engine.recording.Recording;
 
-/** The recordings of the frost cart against the true values they were made from, which stand in MakeRecordings.java. */
+/** The recordings of the frost cart against the true values they were made from, which stand in the programs that made them. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FrostCartBenchTest {
     private static final Path FOLDER =
             Path.of(System.getProperty("servowright.root", ".")).resolve("examples/frost-cart");
 
-    private final String maker = Files.readString(FOLDER.resolve("MakeRecordings.java"));
+    private final String maker = Files.readString(FOLDER.resolve("MakeRecordings.java"))
+            + Files.readString(FOLDER.resolve("MakeResponses.java"));
     private final IdentifiedMachine cart = identified();
 
     FrostCartBenchTest() throws IOException {}

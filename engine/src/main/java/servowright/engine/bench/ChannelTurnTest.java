@@ -126,9 +126,9 @@ final class ChannelTurnTest {
                 .with("tilt", new Quantity(e.tiltRad(), Dimension.ANGLE), "deg"));
         turn.untreatedRad()
                 .ifPresentOrElse(
-                        worst -> sheet.detail(
-                                Phrase.of("with nothing taken off, the angle errs by {worst} at most, electrical")
-                                        .with("worst", new Quantity(worst, Dimension.ANGLE), "deg")),
+                        worst -> sheet.detail(Phrase.of(
+                                        "with nothing taken off, the angle errs by {worst} about its mean at most, electrical")
+                                .with("worst", new Quantity(worst, Dimension.ANGLE), "deg")),
                         () -> sheet.remark(
                                 "the offset is larger than the amplitude: until it is taken off, the angle does not"
                                         + " even go round"));

@@ -37,6 +37,8 @@ public record ChannelTurn(
 
     private static final int STRETCHES = 16;
 
+    private static final int ANGLES = 720;
+
     /** All unknowns are near 1 and smooth. */
     private static final double STEP = 1e-4;
 
@@ -129,19 +131,16 @@ public record ChannelTurn(
         return Math.hypot(ellipse.centreX() / ellipse.amplitudeX(), ellipse.centreY() / ellipse.amplitudeY());
     }
 
-    /** Largest angle error over the turn when nothing is taken off, radians; empty when the offset keeps it from going round. */
+    /**
+     * Largest angle error about its mean over the turn when nothing is taken off, radians; empty when the reading does not even go
+     * round, as with an offset above the amplitude.
+     */
     public Optional<Double> untreatedRad() {
-        if (offset() >= 1) {
-            return Optional.empty();
-        }
-        double worst = 0;
-        for (int k = 0; k < 720; k++) {
-            double shaft = Math.PI * k / 360;
-            double x = ellipse.centreX() / ellipse.amplitudeY()
-                    + ellipse.amplitudeX() / ellipse.amplitudeY() * Math.cos(shaft);
-            double y = ellipse.centreY() / ellipse.amplitudeY() + Math.sin(shaft + ellipse.quadratureRad());
-            worst = Math.max(worst, Math.abs(Math.IEEEremainder(Math.atan2(y, x) - shaft, 2 * Math.PI)));
-        }
-        return Optional.of(worst);
+        FullTurn raw = FullTurn.of(
+                shaft -> new Planar(
+                        ellipse.centreX() + ellipse.amplitudeX() * Math.cos(shaft),
+                        ellipse.centreY() + ellipse.amplitudeY() * Math.sin(shaft + ellipse.quadratureRad())),
+                ANGLES);
+        return raw.netTurns() == 1 ? Optional.of(raw.error().peakRad()) : Optional.empty();
     }
 }
